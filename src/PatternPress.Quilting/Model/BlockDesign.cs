@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+using PatternPress.Source;
+
+namespace PatternPress.Quilting.Model;
+
+/// <summary>A block as its designer drew it: a map of cells on a grid, a unit for each region of the map.</summary>
+/// <param name="Width">Finished width at the size the design names; a quilt size may use another.</param>
+/// <param name="Parts">The names a coloring fills in, in the designer's order.</param>
+/// <param name="Columns">Relative widths of the grid's columns.</param>
+/// <param name="Rows">Relative heights of the grid's rows.</param>
+/// <param name="Units">Every region of the map, row by row from the upper left.</param>
+public sealed record BlockDesign(
+    string Key,
+    string Name,
+    Length Width,
+    Length Height,
+    ImmutableArray<Sourced<string>> Parts,
+    ImmutableArray<Rational> Columns,
+    ImmutableArray<Rational> Rows,
+    ImmutableArray<UnitRegion> Units,
+    string? Notes,
+    Span Span
+);

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+
+namespace PatternPress.Quilting.Model;
+
+/// <summary>
+/// The house rules that every number follows: seam, ruler, fabric widths, allowances. Defaults are common practice
+/// (no source) unless said otherwise; <c>templates/house.yaml</c>, a pattern and a size may change each.
+/// </summary>
+public sealed record House
+{
+    public static House Default { get; } = new();
+
+    /// <summary>Seam allowance on every edge.</summary>
+    public Length Seam { get; init; } = Length.FromInches(0, 1, 4);
+
+    /// <summary>Usable width of fabric, selvages off.</summary>
+    public Length UsableWidth { get; init; } = Length.FromInches(40);
+
+    public Ruler Ruler { get; init; } = Ruler.Eighths;
+
+    /// <summary>The unit that numbers are printed in.</summary>
+    public LengthUnit Unit { get; init; } = LengthUnit.Inch;
+
+    /// <summary>The steps a shop cuts fabric in: 1/8 yd.</summary>
+    public Length YardStep { get; init; } = Length.FromYards(new Rational(1, 8));
+
+    /// <summary>Whether a shop cuts thirds of a yard too.</summary>
+    public bool Thirds { get; init; }
+
+    /// <summary>Added once to the length of each fabric, for straightening the cut edge.</summary>
+    public Length Squaring { get; init; } = Length.FromInches(2);
+
+    /// <summary>Exact: units come out at size. Oversize: pieces are cut larger and units trimmed to size.</summary>
+    public CuttingStyle Cutting { get; init; } = CuttingStyle.Exact;
+
+    /// <summary>How much larger, where pieces are cut oversize.</summary>
+    public Length Oversize { get; init; } = Length.FromInches(0, 1, 8);
+
+    /// <summary>How freely a cutting plan may mix pieces within a strip.</summary>
+    public PlanStyle Plan { get; init; } = PlanStyle.Plain;
+
+    public Length BackingOverhang { get; init; } = Length.FromInches(4);
+
+    /// <summary>Usable width of the backing fabric.</summary>
+    public Length BackingWidth { get; init; } = Length.FromInches(40);
+
+    public Length BattingOverhang { get; init; } = Length.FromInches(4);
+
+    /// <summary>Cut width of a binding strip.</summary>
+    public Length BindingWidth { get; init; } = Length.FromInches(2, 1, 2);
+
+    /// <summary>Added to the perimeter for mitred corners and the closing join (sources give 10 to 15 in).</summary>
+    public Length BindingExtra { get; init; } = Length.FromInches(12);
+
+    /// <summary>How strips longer than the fabric are joined.</summary>
+    public JoinStyle Joins { get; init; } = JoinStyle.Straight;
+
+    public PressingStyle Pressing { get; init; } = PressingStyle.ToOneSide;
+
+    /// <summary>Techniques the house never uses, by keyword.</summary>
+    public ImmutableArray<string> Without { get; init; } = [];
+
+    /// <summary>The least unfinished size on one edge: two seams more than finished.</summary>
+    public Length Unfinished(Length finished) => finished + (Seam * 2);
+}

@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+using PatternPress.Source;
+
+namespace PatternPress.Quilting.Model;
+
+/// <summary>
+/// What stands behind a letter of a block's map: "geese up, ray on sky". Read by word class only; what the words
+/// mean is the kind's business.
+/// </summary>
+/// <param name="Letter">The letter of the map.</param>
+/// <param name="Kind">The keyword: square, geese, half-square …</param>
+/// <param name="Places">Direction words: up, down, left, right, upper-left …, across, along; in the order written.</param>
+/// <param name="Grid">A count such as 4 x 4, for units made of equal cells.</param>
+/// <param name="Measure">A finished measure after "of", for corners.</param>
+/// <param name="Parts">Part names before "on": the figure.</param>
+/// <param name="Ground">Part name after "on"; null if there is none.</param>
+/// <param name="Span">The whole text.</param>
+public sealed record UnitDesign(
+    string Letter,
+    Sourced<string> Kind,
+    ImmutableArray<Sourced<string>> Places,
+    Sourced<(int Columns, int Rows)>? Grid,
+    Sourced<Length>? Measure,
+    ImmutableArray<Sourced<string>> Parts,
+    Sourced<string>? Ground,
+    Span Span
+);
