@@ -1,0 +1,34 @@
+using PatternPress.Quilting.Geometry;
+
+namespace PatternPress.Quilting.Resolving;
+
+/// <summary>A block in its place in the quilt.</summary>
+/// <param name="Row">From 0 at the top.</param>
+/// <param name="Column">From 0 at the left.</param>
+/// <param name="Place">Finished, in quilt coordinates, after turning.</param>
+public sealed record BlockPlace(int Row, int Column, ColoredBlock Block, Turn Turn, Rect Place)
+{
+    /// <summary>The block's patches in quilt coordinates.</summary>
+    public IEnumerable<Patch> Patches()
+    {
+        if (Block.Block is null)
+        {
+            yield return new Patch(
+                Place.ToPolygon(),
+                Block.Coloring.Fabrics[Model.Coloring.PlainPart]
+            );
+            yield break;
+        }
+        foreach (BlockUnit unit in Block.Block.Units)
+        {
+            foreach (Patch patch in unit.Patches(Block.Coloring.Fabrics))
+            {
+                Polygon turned = patch.Shape.Turned(Turn, Block.Width, Block.Height);
+                yield return patch with
+                {
+                    Shape = turned.MoveBy(Place.UpperLeft),
+                };
+            }
+        }
+    }
+}

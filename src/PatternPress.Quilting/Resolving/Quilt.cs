@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Geometry;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+
+namespace PatternPress.Quilting.Resolving;
+
+/// <summary>
+/// One size of a pattern, every patch placed in exact finished coordinates (origin: upper left corner of the whole
+/// quilt, borders included).
+/// </summary>
+/// <param name="Width">Finished, to the outer edge of the last border.</param>
+/// <param name="Center">The field of blocks and sashing inside all borders.</param>
+/// <param name="Places">Every block, row by row.</param>
+/// <param name="Sashes">Sashing strips and cornerstones.</param>
+/// <param name="Borders">From the inside out.</param>
+public sealed record Quilt(
+    Pattern Pattern,
+    SizeDesign Size,
+    Length Width,
+    Length Height,
+    Rect Center,
+    ImmutableArray<BlockPlace> Places,
+    ImmutableArray<Sash> Sashes,
+    ImmutableArray<Border> Borders
+)
+{
+    public House House => Size.House;
+
+    /// <summary>Every different colored block with the number of times it is used, in order of coloring.</summary>
+    public IEnumerable<(ColoredBlock Block, int Count)> BlockCounts() =>
+        Places
+            .GroupBy(p => p.Block)
+            .OrderBy(g => g.Key.Coloring.Order)
+            .ThenByDescending(g => g.Key.Width)
+            .Select(g => (g.Key, g.Count()));
+
+    /// <summary>Every patch of the quilt: blocks, sashing, borders, in that order.</summary>
+    public IEnumerable<Patch> Patches()
+    {
+        foreach (BlockPlace place in Places)
+        {
+            foreach (Patch patch in place.Patches())
+            {
+                yield return patch;
+            }
+        }
+        foreach (Sash sash in Sashes)
+        {
+            yield return new Patch(sash.Place.ToPolygon(), sash.Fabric);
+        }
+        foreach (Border border in Borders)
+        {
+            foreach (BorderPiece piece in border.Pieces)
+            {
+                yield return new Patch(piece.Place.ToPolygon(), piece.Fabric);
+            }
+        }
+    }
+}
+
+/// <summary>One visible patch of fabric, finished, in quilt coordinates.</summary>
+public sealed record Patch(Polygon Shape, string Fabric);
