@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+
+namespace PatternPress.Quilting.Cutting.Planning;
+
+/// <summary>What the planner accepts. The limits keep every sum and every proof inside 64 and 128 bits, and the work of
+/// one look at all strips bounded; they are far beyond any quilt.</summary>
+public static class CutLimits
+{
+    /// <summary>Largest width or height, grid units: 10 km at an eighth of a millimetre.</summary>
+    public const long Size = 100_000_000;
+
+    /// <summary>Most pieces of one kind.</summary>
+    public const long Count = 1_000_000_000;
+
+    /// <summary>Most kinds of pieces in one list.</summary>
+    public const int Kinds = 250;
+
+    /// <summary>Every fault of the list, in the order of its pieces; empty if it can be planned.</summary>
+    public static ImmutableArray<CutFault> Check(CutProblem problem)
+    {
+        var faults = ImmutableArray.CreateBuilder<CutFault>();
+        if (problem.Width <= 0)
+            faults.Add(new(CutFaultReason.StockNotPositive, null, problem.Width, 0));
+        if (problem.Width > Size)
+            faults.Add(new(CutFaultReason.SizeBeyondLimit, null, problem.Width, Size));
+        if (problem.Pieces.Length > Kinds)
+            faults.Add(new(CutFaultReason.TooManyKinds, null, problem.Pieces.Length, Kinds));
+
+        var seen = new HashSet<int>();
+        foreach (var piece in problem.Pieces)
+        {
+            void Add(CutFaultReason reason, long value, long limit) =>
+                faults.Add(new(reason, piece.Id, value, limit));
+
+            var shorter = Math.Min(piece.Width, piece.Height);
+            var longer = Math.Max(piece.Width, piece.Height);
+            if (!seen.Add(piece.Id))
+                Add(CutFaultReason.IdRepeated, piece.Id, 1);
+            if (piece.Count < 0)
+                Add(CutFaultReason.CountNegative, piece.Count, 0);
+            if (piece.Count > Count)
+                Add(CutFaultReason.CountBeyondLimit, piece.Count, Count);
+            if (shorter <= 0)
+                Add(CutFaultReason.SizeNotPositive, shorter, 0);
+            else if (longer > Size)
+                Add(CutFaultReason.SizeBeyondLimit, longer, Size);
+            else if (problem.Width > 0 && (piece.Turnable ? shorter : piece.Width) > problem.Width)
+                Add(
+                    CutFaultReason.LargerThanStock,
+                    piece.Turnable ? shorter : piece.Width,
+                    problem.Width
+                );
+        }
+        return faults.ToImmutable();
+    }
+}

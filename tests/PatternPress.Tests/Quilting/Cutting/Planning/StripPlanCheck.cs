@@ -1,0 +1,81 @@
+using PatternPress.Quilting.Cutting.Planning;
+using Shouldly;
+
+namespace PatternPress.Tests.Quilting.Cutting.Planning;
+
+/// <summary>Lays every piece of a plan out as a rectangle and looks at the rectangles alone: inside its strip, beside and
+/// not over its neighbour, of the size that was asked for, as many as were asked for. Uses nothing of the planner's
+/// arithmetic.</summary>
+internal static class StripPlanCheck
+{
+    public static void ShouldHold(this StripPlan plan, CutProblem problem)
+    {
+        var fault = Find(plan, problem);
+        fault.ShouldBeNull();
+    }
+
+    /// <summary>The first thing wrong with the plan, or null.</summary>
+    public static string? Find(StripPlan plan, CutProblem problem)
+    {
+        var asked = problem.Pieces.ToDictionary(piece => piece.Id);
+        var made = problem.Pieces.ToDictionary(piece => piece.Id, _ => 0L);
+        long top = 0;
+        if (plan.Width != problem.Width)
+            return $"the plan is for width {plan.Width}, the fabric has {problem.Width}";
+
+        foreach (var strip in plan.Strips)
+        {
+            if (strip.Copies < 1 || strip.Height < 1)
+                return $"a strip of height {strip.Height} cut {strip.Copies} times";
+            if (strip.Segments.IsEmpty)
+                return "an empty strip";
+            long left = 0;
+            foreach (var segment in strip.Segments)
+            {
+                if (!asked.TryGetValue(segment.PieceId, out var piece))
+                    return $"piece {segment.PieceId} was never asked for";
+                if (segment.Count < 1)
+                    return $"piece {piece.Id} laid {segment.Count} times";
+                if (segment.Turned && !piece.Turnable)
+                    return $"piece {piece.Id} must not be turned";
+                var (width, height) = segment.Turned
+                    ? (piece.Height, piece.Width)
+                    : (piece.Width, piece.Height);
+                if (segment.Width != width || segment.Height != height)
+                    return $"piece {piece.Id} is {width} x {height}, the plan cuts {segment.Width} x {segment.Height}";
+                if (height > strip.Height)
+                    return $"piece {piece.Id} of height {height} leaves its strip of height {strip.Height}";
+                left += segment.Count * width;
+                if (left > problem.Width)
+                    return $"piece {piece.Id} ends at {left}, the strip at {problem.Width}";
+                made[piece.Id] += segment.Count * strip.Copies;
+            }
+            top += strip.Height * strip.Copies;
+        }
+
+        foreach (var piece in problem.Pieces)
+            if (made[piece.Id] != piece.Count)
+                return $"piece {piece.Id}: {made[piece.Id]} made, {piece.Count} asked for";
+        if (top != plan.Total)
+            return $"the strips measure {top}, the plan says {plan.Total}";
+        if (plan.LowerBound > plan.Total)
+            return $"the bound {plan.LowerBound} is above the plan {plan.Total}";
+        if (plan.Style == CutStyle.Plain)
+            return FindMixing(plan);
+        return null;
+    }
+
+    /// <summary>Of each height at most one strip may hold pieces of another height as well.</summary>
+    private static string? FindMixing(StripPlan plan)
+    {
+        foreach (var group in plan.Strips.GroupBy(strip => strip.Height))
+        {
+            var mixed = group
+                .Where(strip => strip.Segments.Any(segment => segment.Height != strip.Height))
+                .Sum(strip => strip.Copies);
+            if (mixed > 1)
+                return $"{mixed} strips of height {group.Key} are mixed, the plain style allows one";
+        }
+        return null;
+    }
+}
