@@ -35,15 +35,17 @@ internal static class StripByHeight
                     lie.Left
                     == segments.Where(s => s.PieceId == lie.Piece.Id).Sum(s => s.Count) * copies
                 );
-                if (last && copies > 1)
+                if (last && copies > 1 && lies.Any(Shorter))
                 {
                     // The ends of strips cut alike stay free; only the last one is used up.
                     Take(same, segments, copies - 1);
                     strips.Add(new(group.Key, copies - 1, [.. segments]));
                     copies = 1;
                 }
+                bool Shorter(Lie lie) =>
+                    lie.Height < group.Key && lie.Left > 0 && lie.Width <= room;
                 if (last)
-                    Fill(lies.Where(lie => lie.Height < group.Key), room, segments, ref copies);
+                    Fill(lies.Where(Shorter).ToList(), room, segments, ref copies);
                 Take(lies, segments, copies);
                 strips.Add(new(group.Key, copies, [.. segments]));
             }
