@@ -23,4 +23,32 @@ public sealed record Diagnostic(
     string Text,
     string? Hint,
     ImmutableArray<string> Sizes
-);
+)
+{
+    /// <summary>An error at one place, for all sizes.</summary>
+    public static Diagnostic Error(
+        string code,
+        string title,
+        Span span,
+        string label,
+        string text = "",
+        string? hint = null
+    ) => new(code, Severity.Error, title, new Label(span, label), [], text, hint, []);
+
+    /// <summary>A warning at one place, for all sizes.</summary>
+    public static Diagnostic Warning(
+        string code,
+        string title,
+        Span span,
+        string label,
+        string text = "",
+        string? hint = null
+    ) => new(code, Severity.Warning, title, new Label(span, label), [], text, hint, []);
+
+    /// <summary>The same finding with a further place.</summary>
+    public Diagnostic With(Span span, string label) =>
+        this with
+        {
+            Others = Others.Add(new Label(span, label)),
+        };
+}
