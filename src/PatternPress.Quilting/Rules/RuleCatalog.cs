@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+
+namespace PatternPress.Quilting.Rules;
+
+/// <summary>
+/// Every rule by code. A table that can be searched by eye; nothing is scanned for. Codes: PP01 reading YAML, PP02
+/// names, maps and arithmetic of the quilt, PP03 cutting and sewing, PP04 words, colors and figures, PP05 page layout,
+/// PP09 internal. A released code is never given to another fault (RELEASED.txt).
+/// </summary>
+public static class RuleCatalog
+{
+    /// <summary>The rules that are run on the computed result, by code.</summary>
+    public static ImmutableArray<CheckingRule> Checking { get; } = [];
+
+    /// <summary>The rules met while reading. Built only when somebody asks for the whole catalogue.</summary>
+    public static ImmutableArray<ReadingRule> Reading =>
+        [
+            PP0201_UnevenMapRows.Instance,
+            PP0202_LetterWithoutUnit.Instance,
+            PP0203_UnitNotInMap.Instance,
+            PP0204_RegionNotRectangular.Instance,
+            PP0205_UnknownUnit.Instance,
+            PP0206_UnitWordsWithoutMeaning.Instance,
+            PP0207_UnitDoesNotFitRegion.Instance,
+            PP0208_UnknownPart.Instance,
+            PP0209_ColoringOfUnknownBlock.Instance,
+            PP0210_UnboundPart.Instance,
+            PP0211_UnknownPartInColoring.Instance,
+            PP0212_UnknownFabric.Instance,
+            PP0213_UnknownColoring.Instance,
+            PP0214_MapDoesNotMatchSize.Instance,
+            PP0215_NotAMeasure.Instance,
+            PP0216_MeasureOutOfRange.Instance,
+            PP0217_NotAColor.Instance,
+            PP0218_NotADate.Instance,
+            PP0219_NotACount.Instance,
+            PP0220_TooManyBlocks.Instance,
+            PP0221_UnknownWord.Instance,
+            PP0222_UnsuitableMethod.Instance,
+            PP0223_UnequalBlocks.Instance,
+            PP0224_ScatterTooTight.Instance,
+            PP0225_GridDoesNotMatchMap.Instance,
+            PP0226_UnusedPart.Instance,
+            PP0227_SizelessBlock.Instance,
+            PP0228_LookalikeKeys.Instance,
+            PP0229_RepeatedName.Instance,
+            PP0230_WrongNumberOfEntries.Instance,
+        ];
+
+    /// <summary>All rules of this project by code.</summary>
+    public static IEnumerable<Rule> All => Reading.Concat<Rule>(Checking);
+
+    /// <summary>Runs every checking rule. Their findings are not yet merged over sizes.</summary>
+    public static IEnumerable<Finding> Check(RuleContext context) =>
+        Checking.SelectMany(rule => rule.Check(context));
+}
