@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+
+namespace PatternPress.Source.Shapes;
+
+/// <summary>A map whose keys are known beforehand.</summary>
+public sealed record MapShape(string What, string Description, ImmutableArray<Key> Keys)
+    : Shape(What, Description)
+{
+    /// <summary>Keys of which exactly one must be given; empty for none.</summary>
+    public ImmutableArray<string> ExactlyOneOf { get; init; } = [];
+
+    /// <summary>The key of a name, or null.</summary>
+    public Key? Find(string name)
+    {
+        foreach (var key in Keys)
+        {
+            if (key.Name == name)
+            {
+                return key;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The same map with every key optional, for places that change only a part of it.</summary>
+    public MapShape Partial() =>
+        this with
+        {
+            Keys = [.. Keys.Select(key => key with { Required = false })],
+            ExactlyOneOf = [],
+        };
+}

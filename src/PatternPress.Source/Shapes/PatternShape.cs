@@ -1,0 +1,650 @@
+using System.Collections.Immutable;
+
+namespace PatternPress.Source.Shapes;
+
+/// <summary>The shape of a pattern's source file: the whole language except the words of the trade.</summary>
+public sealed class PatternShape
+{
+    private readonly Vocabulary words;
+    private readonly TextShape fabricName;
+    private readonly MapShape house;
+    private readonly NamesShape methods;
+
+    private PatternShape(Vocabulary words)
+    {
+        this.words = words;
+        fabricName = new TextShape("the name of a fabric", "A fabric, by its name under `fabrics`.")
+        {
+            Examples = ["A"],
+        };
+        house = House();
+        methods = Methods();
+    }
+
+    /// <summary>The shape of a whole file.</summary>
+    public static MapShape Of(Vocabulary words)
+    {
+        var shape = new PatternShape(words);
+        return new MapShape(
+            "the file",
+            "One quilt pattern in all its sizes.",
+            [
+                new Key("pattern", Heading(), Required: true),
+                new Key("house", shape.house),
+                new Key("fabrics", shape.Fabrics(), Required: true),
+                new Key("blocks", shape.Blocks()),
+                new Key("colorings", Colorings()),
+                new Key("methods", shape.methods),
+                new Key("quilt", shape.Quilt(), Required: true),
+                new Key("sizes", shape.Sizes(), Required: true),
+            ]
+        );
+    }
+
+    /// <summary>The house rules: in a pattern under <c>house</c>, and as a file of their own among the templates.</summary>
+    public static MapShape House() =>
+        new(
+            "the house rules",
+            "What this pattern does differently from the house's rules for seams, widths and allowances.",
+            [
+                new Key(
+                    "seam",
+                    Measure("the seam allowance", "Seam allowance on every edge.", "1/4 in")
+                ),
+                new Key(
+                    "usable-width",
+                    Measure(
+                        "a usable width",
+                        "Width of fabric that can be cut, selvages off.",
+                        "40 in"
+                    )
+                ),
+                new Key(
+                    "ruler",
+                    Measure(
+                        "the ruler's step",
+                        "Distance between the marks of the ruler; cut sizes are rounded up to it.",
+                        "1/8 in"
+                    )
+                ),
+                new Key(
+                    "unit",
+                    new ChoiceShape(
+                        "a unit of length",
+                        "The unit that numbers are printed in.",
+                        ["inch", "centimetre"]
+                    )
+                ),
+                new Key(
+                    "yard-step",
+                    Measure("the yardage step", "Steps in which fabric is bought.", "1/8 yd")
+                ),
+                new Key(
+                    "thirds",
+                    YesOrNo("thirds of a yard", "Whether fabric is bought in thirds of a yard too.")
+                ),
+                new Key(
+                    "allowance",
+                    Text(
+                        "the yardage allowance",
+                        "Per cent added to each fabric for shrinkage and mistakes.",
+                        "5 %"
+                    )
+                ),
+                new Key(
+                    "squaring",
+                    Measure(
+                        "the squaring allowance",
+                        "Added once to each fabric for straightening its cut edge.",
+                        "2 in"
+                    )
+                ),
+                new Key(
+                    "backing-overhang",
+                    Measure(
+                        "the backing's overhang",
+                        "How far the backing reaches beyond the top on every side.",
+                        "4 in"
+                    )
+                ),
+                new Key(
+                    "backing-width",
+                    Measure("the backing's width", "Usable width of the backing fabric.", "40 in")
+                ),
+                new Key(
+                    "batting-overhang",
+                    Measure(
+                        "the batting's overhang",
+                        "How far the batting reaches beyond the top on every side.",
+                        "4 in"
+                    )
+                ),
+                new Key(
+                    "binding-width",
+                    Measure("the binding's width", "Cut width of a binding strip.", "2 1/2 in")
+                ),
+                new Key(
+                    "binding-extra",
+                    Measure(
+                        "the binding's extra length",
+                        "Added to the way round the quilt for mitred corners and the closing join.",
+                        "12 in"
+                    )
+                ),
+                new Key(
+                    "cutting",
+                    new ChoiceShape(
+                        "a way of cutting",
+                        "Exact: units come out at size. Oversize: pieces are cut larger and units trimmed.",
+                        ["exact", "oversize"]
+                    )
+                ),
+                new Key(
+                    "oversize",
+                    Measure(
+                        "the oversize",
+                        "How much larger pieces are cut where they are trimmed later.",
+                        "1/8 in"
+                    )
+                ),
+                new Key(
+                    "plan",
+                    new ChoiceShape(
+                        "a style of cutting plan",
+                        "Plain: one piece height a strip. Thrifty: pieces mix in a strip to save fabric.",
+                        ["plain", "thrifty"]
+                    )
+                ),
+                new Key(
+                    "joins",
+                    new ChoiceShape(
+                        "a way of joining strips",
+                        "How strips longer than the fabric is wide are joined.",
+                        ["straight", "diagonal"]
+                    )
+                ),
+                new Key(
+                    "pressing",
+                    new ChoiceShape(
+                        "a way of pressing",
+                        "How seams are pressed.",
+                        ["to-one-side", "open"]
+                    )
+                ),
+                new Key(
+                    "without",
+                    Text(
+                        "techniques",
+                        "Techniques that are never used, by their words.",
+                        "stitch-and-flip"
+                    )
+                ),
+            ]
+        );
+
+    private static MapShape Heading() =>
+        new(
+            "the pattern's heading",
+            "What the cover and the footers say.",
+            [
+                new Key(
+                    "title",
+                    Text("a title", "The pattern's title.", "Harbor Lights"),
+                    Required: true
+                ),
+                new Key(
+                    "subtitle",
+                    Text("a subtitle", "A line below the title.", "A quilt in five sizes")
+                ),
+                new Key(
+                    "edition",
+                    new TextShape(
+                        "an edition",
+                        "Three numbers with full stops. Raise it whenever a printed number changes.",
+                        TextForm.Edition
+                    )
+                    {
+                        Examples = ["1.0.0"],
+                    },
+                    Required: true
+                ),
+                new Key(
+                    "date",
+                    new TextShape(
+                        "a date",
+                        "The edition's date as year-month-day; every date in the output comes from here.",
+                        TextForm.Date
+                    )
+                    {
+                        Examples = ["2026-11-01"],
+                    },
+                    Required: true
+                ),
+                new Key(
+                    "designer",
+                    Text(
+                        "a designer",
+                        "Who designed and publishes the pattern.",
+                        "Tern & Tide Patterns"
+                    ),
+                    Required: true
+                ),
+                new Key(
+                    "skill",
+                    Text("a skill level", "For whom the pattern is.", "confident beginner")
+                ),
+                new Key(
+                    "about",
+                    Text(
+                        "an introduction",
+                        "The designer's introduction: Markdown, with {{ }} for computed figures."
+                    )
+                ),
+                new Key(
+                    "copyright",
+                    Text("a copyright line", "Who holds the rights, and since when.")
+                ),
+                new Key("website", Text("a website", "Where makers find more.")),
+                new Key("contact", Text("a contact", "Where makers ask.")),
+                new Key(
+                    "language",
+                    Text("a language", "The language of the booklet, by its code.", "en")
+                ),
+                new Key(
+                    "notes",
+                    new NamesShape(
+                        "the notes",
+                        "Extra Markdown for places in the booklet, by the place's name.",
+                        Name("the name of a place"),
+                        Text("a note", "Markdown, with {{ }} for computed figures.")
+                    )
+                ),
+            ]
+        );
+
+    private NamesShape Fabrics() =>
+        new(
+            "the fabrics",
+            "Every fabric, by the letter or short name that stands for it in maps, tables and diagrams.",
+            Name("the name of a fabric"),
+            new MapShape(
+                "a fabric",
+                "One fabric.",
+                [
+                    new Key(
+                        "name",
+                        Text(
+                            "a fabric's full name",
+                            "What it is called in the requirements.",
+                            "Ink"
+                        ),
+                        Required: true
+                    ),
+                    new Key(
+                        "color",
+                        new TextShape(
+                            "a color",
+                            "The color it is drawn in: # and six hexadecimal digits, in quotation marks.",
+                            TextForm.Color
+                        )
+                        {
+                            Examples = ["#15233b"],
+                        },
+                        Required: true
+                    ),
+                    new Key(
+                        "print",
+                        Text("a print", "A word for its print; leave it out for a solid.", "dot")
+                    ),
+                    new Key("use", Text("a use", "Its role in the quilt.", "background")),
+                    new Key("collection", Text("a collection", "The collection it comes from.")),
+                    new Key(
+                        "directional",
+                        YesOrNo(
+                            "a direction",
+                            "Whether the print has an up, so that pieces must not be turned."
+                        )
+                    ),
+                    new Key(
+                        "usable-width",
+                        Measure(
+                            "a usable width",
+                            "Its own usable width, where it differs from the house's.",
+                            "42 in"
+                        )
+                    ),
+                    new Key(
+                        "swatch",
+                        Text(
+                            "a swatch",
+                            "A picture of the fabric, beside the pattern's file.",
+                            "ink.png"
+                        )
+                    ),
+                ]
+            )
+        )
+        {
+            AtLeastOne = true,
+        };
+
+    private NamesShape Blocks() =>
+        new(
+            "the blocks",
+            "Every block, drawn as a map of its units.",
+            Name("the name of a block"),
+            new MapShape(
+                "a block",
+                "One block: a map, what each of its letters means, and the parts a coloring fills in.",
+                [
+                    new Key(
+                        "name",
+                        Text("a block's full name", "What the booklet calls it.", "Lamp")
+                    ),
+                    new Key(
+                        "size",
+                        Measure(
+                            "a finished size",
+                            "Its finished size: one measure, or width x height.",
+                            "12"
+                        )
+                    ),
+                    new Key(
+                        "map",
+                        Text(
+                            "a map",
+                            "The block drawn in letters, one row a line; a region of one letter is one unit.",
+                            "s G s\nE C W\ns F s"
+                        ),
+                        Required: true
+                    ),
+                    new Key(
+                        "units",
+                        new NamesShape(
+                            "the units",
+                            "What each letter of the map means.",
+                            Name("a letter of a map"),
+                            Text(
+                                "a unit",
+                                $"A kind of unit and its parts. Kinds: {string.Join(", ", words.Units)}.",
+                                "square sky"
+                            )
+                        ),
+                        Required: true
+                    ),
+                    new Key(
+                        "parts",
+                        Text("part names", "The names that a coloring fills in.", "sky ray core")
+                    ),
+                    new Key(
+                        "columns",
+                        Text("column widths", "Relative widths of the map's columns.", "1 2 1")
+                    ),
+                    new Key(
+                        "rows",
+                        Text("row heights", "Relative heights of the map's rows.", "1 2 1")
+                    ),
+                    new Key("notes", Text("a note", "Extra Markdown beside the block's steps.")),
+                ]
+            )
+        );
+
+    private static NamesShape Colorings() =>
+        new(
+            "the colorings",
+            "Blocks with a fabric for each part, by the short name that fills use.",
+            Name("the name of a coloring"),
+            Text(
+                "a coloring",
+                "A block and a fabric for each of its parts, or plain and one fabric.",
+                "lamp sky=A ray=B core=C"
+            )
+        );
+
+    private NamesShape Methods() =>
+        new(
+            "the methods",
+            "The technique to use, by kind of unit or by block and letter (lamp.G); the thriftiest otherwise.",
+            new TextShape(
+                "a kind of unit or a letter of a block",
+                "A kind of unit (geese), or a block and a letter of its map (lamp.G).",
+                TextForm.DottedName
+            )
+            {
+                Examples = ["geese", "lamp.G"],
+            },
+            new ChoiceShape("a technique", "A way of making the unit.", words.Techniques)
+        );
+
+    private MapShape Quilt() =>
+        new(
+            "the quilt",
+            "How blocks, sashing and borders make the quilt.",
+            [
+                new Key(
+                    "setting",
+                    new ChoiceShape("a setting", "How the blocks are set.", words.Settings)
+                ),
+                new Key("sashing", Sashing()),
+                new Key("fill", Fill()),
+                new Key(
+                    "borders",
+                    new ListShape(
+                        "a list of borders",
+                        "The borders, from the inside out.",
+                        Border()
+                    )
+                ),
+                new Key(
+                    "binding",
+                    new EitherShape(
+                        "the binding",
+                        "The binding's fabric, or its fabric and the width of its strips.",
+                        [
+                            fabricName,
+                            new MapShape(
+                                "the binding",
+                                "The binding's fabric and the width of its strips.",
+                                [
+                                    new Key("fabric", fabricName, Required: true),
+                                    new Key(
+                                        "width",
+                                        Measure("a cut width", "Cut width of a strip.", "2 1/4 in")
+                                    ),
+                                ]
+                            ),
+                        ]
+                    )
+                ),
+                new Key(
+                    "backing",
+                    new EitherShape(
+                        "the backing",
+                        "The backing's fabric, or its fabric, width and overhang.",
+                        [
+                            fabricName,
+                            new MapShape(
+                                "the backing",
+                                "The backing's fabric, width and overhang.",
+                                [
+                                    new Key("fabric", fabricName, Required: true),
+                                    new Key(
+                                        "width",
+                                        Measure(
+                                            "a usable width",
+                                            "Usable width of the fabric.",
+                                            "108 in"
+                                        )
+                                    ),
+                                    new Key(
+                                        "overhang",
+                                        Measure(
+                                            "an overhang",
+                                            "How far it reaches beyond the top.",
+                                            "4 in"
+                                        )
+                                    ),
+                                ]
+                            ),
+                        ]
+                    )
+                ),
+                new Key("batting", YesOrNo("batting", "Whether the quilt has batting.")),
+            ]
+        );
+
+    private MapShape Sashing() =>
+        new(
+            "the sashing",
+            "Strips between the blocks.",
+            [
+                new Key(
+                    "width",
+                    Measure("a finished width", "Finished width of a strip.", "1 1/2"),
+                    Required: true
+                ),
+                new Key("fabric", fabricName, Required: true),
+                new Key(
+                    "cornerstones",
+                    fabricName with
+                    {
+                        Description = "The fabric of squares where strips meet.",
+                    }
+                ),
+                new Key(
+                    "around",
+                    YesOrNo("strips around", "Whether strips run around the outside too.")
+                ),
+            ]
+        );
+
+    private EitherShape Fill()
+    {
+        var colorings = new TextShape("colorings", "The colorings, row by row.")
+        {
+            Examples = ["L1 L2\nL2 L1"],
+        };
+        var keys = ImmutableArray.CreateBuilder<Key>();
+        foreach (var fill in words.Fills)
+        {
+            keys.Add(new Key(fill, colorings));
+        }
+
+        keys.Add(
+            new Key(
+                "seed",
+                Text("a seed", "A number that starts a scatter; another gives another quilt.", "7")
+            )
+        );
+        return new EitherShape(
+            "the fill",
+            "How colorings are spread over the quilt: a drawing that repeats, or a way of filling and its colorings.",
+            [
+                colorings,
+                new MapShape("a fill", "One way of filling and its colorings.", keys.ToImmutable())
+                {
+                    ExactlyOneOf = words.Fills,
+                },
+            ]
+        );
+    }
+
+    private MapShape Border() =>
+        new(
+            "a border",
+            "One border, its strips all of one fabric.",
+            [
+                new Key(
+                    "width",
+                    Measure("a finished width", "Finished width of the border.", "2"),
+                    Required: true
+                ),
+                new Key("fabric", fabricName, Required: true),
+                new Key(
+                    "corners",
+                    Text(
+                        "corners",
+                        $"How the border turns its corners: {string.Join(", ", words.Corners)}; squares name their fabric.",
+                        [.. words.Corners]
+                    )
+                ),
+                new Key(
+                    "name",
+                    Text("a border's name", "What the booklet calls it.", "inner border")
+                ),
+            ]
+        );
+
+    private NamesShape Sizes() =>
+        new(
+            "the sizes",
+            "Every size the pattern comes in.",
+            Name("the name of a size"),
+            new MapShape(
+                "a size",
+                "One size: how many blocks, and what it changes.",
+                [
+                    new Key(
+                        "name",
+                        Text("a size's full name", "What the booklet calls it.", "Throw")
+                    ),
+                    new Key(
+                        "blocks",
+                        Text("a count of blocks", "Blocks across x blocks down.", "5 x 6"),
+                        Required: true
+                    ),
+                    new Key(
+                        "block",
+                        Measure("a block size", "Finished size of the blocks at this size.", "9")
+                    ),
+                    new Key(
+                        "map",
+                        Text(
+                            "a placement map",
+                            "The whole layout drawn in colorings, one row a line."
+                        )
+                    ),
+                    new Key("change", Change()),
+                ]
+            )
+        )
+        {
+            AtLeastOne = true,
+        };
+
+    /// <summary>What a size may do differently: any part of the quilt, the house rules and the methods.</summary>
+    private MapShape Change()
+    {
+        var quilt = Quilt().Partial();
+        var keys = quilt
+            .Keys.Select(key =>
+                key.Value is MapShape map ? key with { Value = map.Partial() } : key
+            )
+            .Append(new Key("house", house))
+            .Append(new Key("methods", methods));
+        return new MapShape(
+            "a size's changes",
+            "What this size does differently from the quilt, the house rules and the methods above.",
+            [.. keys]
+        );
+    }
+
+    private static TextShape Name(string what) =>
+        new(
+            what,
+            "A name begins with a letter or digit and goes on with letters, digits, hyphens and underscores.",
+            TextForm.Name
+        );
+
+    private static TextShape Text(
+        string what,
+        string description,
+        params ImmutableArray<string> examples
+    ) => new(what, description) { Examples = examples };
+
+    private static TextShape Measure(string what, string description, string example) =>
+        new(what, description) { Examples = [example] };
+
+    private static ChoiceShape YesOrNo(string what, string description) =>
+        new(what, description, ["yes", "no"]);
+}

@@ -1,0 +1,199 @@
+using System.Collections.Immutable;
+using PatternPress.Source.Diagnostics;
+using PatternPress.Source.Syntax;
+
+namespace PatternPress.Source.Shapes;
+
+/// <summary>Holds a tree against a shape: unknown and missing keys, wrong kinds of value, words outside a list.</summary>
+public sealed class ShapeChecker
+{
+    private readonly DiagnosticList diagnostics = new();
+    private readonly bool isComplete;
+    private readonly Stack<Level> levels = new();
+
+    private ShapeChecker(bool isComplete) => this.isComplete = isComplete;
+
+    /// <summary>All that is wrong, in the order of the file, up to <see cref="DiagnosticList.DefaultLimit"/>.</summary>
+    public static ImmutableArray<Diagnostic> Check(SyntaxTree tree, Shape shape)
+    {
+        var checker = new ShapeChecker(tree.IsComplete);
+        checker.Check(tree.Root, shape, new Place(tree.Root.Span, shape.What, null));
+        return checker.diagnostics.ToImmutable();
+    }
+
+    /// <summary>A node's place in words and where to point when the node itself is empty.</summary>
+    /// <param name="Owner">The key or dash it stands behind.</param>
+    /// <param name="Subject">How a message calls it: "fabric A".</param>
+    /// <param name="Key">The key it stands behind, if any.</param>
+    private readonly record struct Place(Span Owner, string Subject, string? Key);
+
+    private readonly record struct Level(MapShape Shape, string Subject);
+
+    private void Check(Node node, Shape shape, Place place)
+    {
+        if (diagnostics.IsFull)
+        {
+            return;
+        }
+
+        if (node is ScalarNode { IsEmpty: true } empty)
+        {
+            diagnostics.Add(ShapeFaults.NoValue(empty, shape, place.Key, place.Owner));
+            return;
+        }
+
+        switch (shape, node)
+        {
+            case (MapShape map, MapNode found):
+                CheckMap(found, map, place);
+                break;
+            case (NamesShape names, MapNode found):
+                CheckNames(found, names, place);
+                break;
+            case (ListShape list, ListNode found):
+                foreach (var item in found.Items)
+                {
+                    Check(item, list.Item, new Place(item.Span, list.Item.What, null));
+                }
+
+                break;
+            case (TextShape text, ScalarNode found):
+                if (text.Form is { } form && !form.Matches(found.Value.TrimEnd('\n')))
+                {
+                    diagnostics.Add(ShapeFaults.WrongForm(found, text));
+                }
+
+                break;
+            case (ChoiceShape choice, ScalarNode found):
+                if (!choice.Words.Contains(found.Value.TrimEnd('\n')))
+                {
+                    diagnostics.Add(ShapeFaults.UnknownWord(found, choice));
+                }
+
+                break;
+            case (EitherShape either, _) when Fitting(either, node) is { } fitting:
+                Check(node, fitting, place);
+                break;
+            default:
+                diagnostics.Add(ShapeFaults.WrongKind(node, shape, place.Key));
+                break;
+        }
+    }
+
+    /// <summary>The shape of the node's kind among several.</summary>
+    private static Shape? Fitting(EitherShape either, Node node)
+    {
+        foreach (var shape in either.Shapes)
+        {
+            var fits = node switch
+            {
+                MapNode => shape is MapShape or NamesShape,
+                ListNode => shape is ListShape,
+                _ => shape is TextShape or ChoiceShape,
+            };
+            if (fits)
+            {
+                return shape;
+            }
+        }
+
+        return null;
+    }
+
+    private void CheckMap(MapNode map, MapShape shape, Place place)
+    {
+        levels.Push(new Level(shape, place.Subject));
+        foreach (var entry in map.Entries)
+        {
+            if (shape.Find(entry.Key.Value) is { } key)
+            {
+                Check(entry.Value, key.Value, new Place(entry.Key.Span, key.Value.What, key.Name));
+            }
+            else if (!diagnostics.IsFull)
+            {
+                diagnostics.Add(
+                    ShapeFaults.UnknownKey(entry.Key, shape, place.Subject, Owner(entry.Key.Value))
+                );
+            }
+        }
+
+        levels.Pop();
+        if (!isComplete)
+        {
+            return;
+        }
+
+        foreach (var key in shape.Keys)
+        {
+            if (key.Required && map.Find(key.Name) is null)
+            {
+                diagnostics.Add(ShapeFaults.MissingKey(place.Owner, key, place.Subject));
+            }
+        }
+
+        CheckExactlyOne(map, shape, place);
+    }
+
+    private void CheckExactlyOne(MapNode map, MapShape shape, Place place)
+    {
+        Entry? first = null;
+        foreach (var name in shape.ExactlyOneOf)
+        {
+            if (map.Find(name) is not { } entry)
+            {
+                continue;
+            }
+
+            if (first is not null)
+            {
+                diagnostics.Add(ShapeFaults.OneTooMany(entry.Key, first.Key, shape));
+                return;
+            }
+
+            first = entry;
+        }
+
+        if (first is null && shape.ExactlyOneOf.Length > 0)
+        {
+            diagnostics.Add(ShapeFaults.OneMissing(place.Owner, shape, place.Subject));
+        }
+    }
+
+    /// <summary>The enclosing map that a misplaced key belongs to: a wrong indentation is likelier than a wrong word.</summary>
+    private string? Owner(string key)
+    {
+        foreach (var level in levels)
+        {
+            if (level.Shape.Find(key) is not null)
+            {
+                return level.Subject;
+            }
+        }
+
+        return null;
+    }
+
+    private void CheckNames(MapNode map, NamesShape shape, Place place)
+    {
+        foreach (var entry in map.Entries)
+        {
+            if (diagnostics.IsFull)
+            {
+                return;
+            }
+
+            if (shape.Name.Form is { } form && !form.Matches(entry.Key.Value))
+            {
+                diagnostics.Add(ShapeFaults.WrongName(entry.Key, shape));
+            }
+
+            var subject = $"{shape.Value.Noun} {entry.Key.Value}";
+            Check(entry.Value, shape.Value, new Place(entry.Key.Span, subject, entry.Key.Value));
+        }
+
+        if (shape.AtLeastOne && map.Entries.IsEmpty && isComplete)
+        {
+            diagnostics.Add(ShapeFaults.NoNames(map.Span, shape, place.Key));
+        }
+    }
+}

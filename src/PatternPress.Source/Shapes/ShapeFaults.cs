@@ -1,0 +1,245 @@
+using System.Collections.Immutable;
+using System.Text;
+using PatternPress.Source.Diagnostics;
+using PatternPress.Source.Syntax;
+
+namespace PatternPress.Source.Shapes;
+
+/// <summary>The words of every finding about a tree that has not the shape it should: codes PP0130 to PP0139.</summary>
+internal static class ShapeFaults
+{
+    private const int LongestQuote = 40;
+
+    /// <param name="owner">The enclosing map the key belongs to, if it is known there.</param>
+    public static Diagnostic UnknownKey(
+        ScalarNode key,
+        MapShape shape,
+        string subject,
+        string? owner
+    )
+    {
+        var names = shape.Keys.Select(known => known.Name).ToArray();
+        var colon = key.Value.IndexOf(':');
+        var glued = colon > 0 && shape.Find(key.Value[..colon]) is not null;
+        string? hint;
+        if (glued)
+        {
+            hint =
+                $"put a space after the colon: `{key.Value[..colon]}: {key.Value[(colon + 1)..]}`";
+        }
+        else if (owner is not null)
+        {
+            hint = $"`{key.Value}` belongs to {owner}: is this line indented too far?";
+        }
+        else
+        {
+            hint = Nearest.To(key.Value, names) is { } nearest
+                ? $"did you mean `{nearest}`?"
+                : null;
+        }
+
+        return Diagnostic.Error(
+            "PP0130",
+            $"`{Short(key.Value)}` is no key of {shape.What}",
+            key.Span,
+            "unknown key",
+            $"{Capital(subject)} may have {List(names, "and")}.",
+            hint
+        );
+    }
+
+    public static Diagnostic MissingKey(Span owner, Key key, string subject) =>
+        Diagnostic.Error(
+            "PP0131",
+            $"{subject} has no `{key.Name}`",
+            owner,
+            $"`{key.Name}` is missing here",
+            key.Value.Description,
+            key.Value.Examples is [var example, ..] && !example.Contains('\n')
+                ? $"add `{key.Name}: {AsYaml(example)}`"
+                : $"add `{key.Name}:`"
+        );
+
+    public static Diagnostic OneMissing(Span owner, MapShape shape, string subject) =>
+        Diagnostic.Error(
+            "PP0131",
+            $"{subject} says nothing of how",
+            owner,
+            "one key is missing here",
+            $"Exactly one of {List(shape.ExactlyOneOf, "or")} is needed."
+        );
+
+    public static Diagnostic OneTooMany(ScalarNode second, ScalarNode first, MapShape shape) =>
+        Diagnostic
+            .Error(
+                "PP0132",
+                $"`{first.Value}` and `{second.Value}` exclude each other",
+                second.Span,
+                "this one or the other",
+                $"Exactly one of {List(shape.ExactlyOneOf, "or")} is needed.",
+                "keep one of the two"
+            )
+            .With(first.Span, "the other");
+
+    public static Diagnostic NoValue(ScalarNode empty, Shape shape, string? key, Span owner) =>
+        Diagnostic.Error(
+            "PP0133",
+            key is null ? $"expected {Expected(shape)}, found nothing" : $"`{key}` has no value",
+            empty.Span.StartColumn == empty.Span.EndColumn ? owner : empty.Span,
+            $"expected {Expected(shape)}",
+            shape.Description,
+            CommentFollows(empty)
+                ? "a # after a blank begins a comment: put the value in quotation marks"
+                : null
+        );
+
+    public static Diagnostic WrongKind(Node node, Shape shape, string? key) =>
+        Diagnostic.Error(
+            "PP0134",
+            $"expected {Expected(shape)}, found {Found(node)}",
+            FirstLine(node),
+            key is null ? $"this is {Found(node)}" : $"`{key}` is {Expected(shape)}",
+            shape.Description,
+            KindHint(node, shape)
+        );
+
+    public static Diagnostic WrongForm(ScalarNode found, TextShape shape) =>
+        Diagnostic.Error(
+            "PP0135",
+            $"`{Short(found.Value)}` is not {shape.What}",
+            FirstLine(found),
+            $"expected {Expected(shape)}",
+            shape.Description
+        );
+
+    public static Diagnostic UnknownWord(ScalarNode found, ChoiceShape shape) =>
+        Diagnostic.Error(
+            "PP0136",
+            $"`{Short(found.Value)}` is not {shape.What}",
+            FirstLine(found),
+            "unknown word",
+            $"It can be {List(shape.Words, "or")}.",
+            Nearest.To(found.Value, shape.Words) is { } nearest
+                ? $"did you mean `{nearest}`?"
+                : null
+        );
+
+    public static Diagnostic WrongName(ScalarNode key, NamesShape shape) =>
+        Diagnostic.Error(
+            "PP0137",
+            $"`{Short(key.Value)}` cannot be {shape.Name.What}",
+            key.Span,
+            "not a name",
+            shape.Name.Description
+        );
+
+    public static Diagnostic NoNames(Span span, NamesShape shape, string? key) =>
+        Diagnostic.Error(
+            "PP0138",
+            $"{(key is null ? shape.What : $"`{key}`")} is empty",
+            span,
+            $"at least {shape.Value.What} is needed",
+            shape.Description
+        );
+
+    /// <summary>What a shape wants, in words: "a list of borders", "a color such as "#15233b"".</summary>
+    private static string Expected(Shape shape) =>
+        shape switch
+        {
+            MapShape map =>
+                $"{map.What} with keys such as {List([.. map.Keys.Take(3).Select(key => key.Name)], "and")}",
+            NamesShape names => $"{names.What}: a name and a colon for each",
+            ChoiceShape choice => $"{choice.What}: {List(choice.Words, "or")}",
+            EitherShape either => Joined([.. either.Shapes.Select(Expected)], ", or "),
+            { Examples: [var example, ..] } when !example.Contains('\n') =>
+                $"{shape.What} such as `{AsYaml(example)}`",
+            _ => shape.What,
+        };
+
+    private static string Found(Node node) =>
+        node switch
+        {
+            MapNode => "keys with values",
+            ListNode => "a list",
+            ScalarNode { Style: ScalarStyle.Literal or ScalarStyle.Folded } => "a block of text",
+            ScalarNode scalar => $"the text `{Short(scalar.Value)}`",
+            _ => "something else",
+        };
+
+    private static string? KindHint(Node node, Shape shape) =>
+        (node, shape) switch
+        {
+            (MapNode or ScalarNode, ListShape) =>
+                "put a dash and a space before each item, or brackets around them: [ ... ]",
+            (MapNode or ListNode, TextShape or ChoiceShape) =>
+                "a text that contains a colon or begins with { or [ needs quotation marks",
+            (ScalarNode scalar, MapShape map) when GluedKey(scalar.Value, map) is { } key =>
+                $"put a space after the colon: `{key}: ...`",
+            _ => null,
+        };
+
+    private static string? GluedKey(string text, MapShape map)
+    {
+        var colon = text.IndexOf(':');
+        return colon > 0 && map.Find(text[..colon]) is { } key ? key.Name : null;
+    }
+
+    /// <summary>Whether a comment stands where the value should: <c>color: #15233b</c>.</summary>
+    private static bool CommentFollows(ScalarNode empty) =>
+        empty.Style == ScalarStyle.Plain
+        && empty
+            .Source.Line(empty.Span.StartLine)
+            .AsSpan(Math.Max(empty.Span.StartColumn - 1, 0))
+            .TrimStart()
+            .StartsWith("#");
+
+    /// <summary>Of a long node only the first line is underlined.</summary>
+    private static Span FirstLine(Node node) =>
+        node.Span.StartLine == node.Span.EndLine
+            ? node.Span
+            : node.Span with
+            {
+                EndLine = node.Span.StartLine,
+                EndColumn = node.Span.StartColumn + 1,
+            };
+
+    /// <summary>A text as it would stand in the file: in quotation marks where YAML would take it for something else.</summary>
+    private static string AsYaml(string text) =>
+        text.AsSpan().IndexOfAny("#&*!|>'\"%@`{}[]") == 0
+        || text.Contains(": ")
+        || text.Contains(" #")
+            ? $"\"{text}\""
+            : text;
+
+    private static string Short(string text)
+    {
+        var line = text.AsSpan().TrimEnd('\n');
+        var end = line.IndexOf('\n');
+        var cut = end >= 0 || line.Length > LongestQuote;
+        line = line[..Math.Min(end < 0 ? line.Length : end, LongestQuote)];
+        return cut ? $"{line}..." : line.ToString();
+    }
+
+    private static string Capital(string text) =>
+        text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    /// <summary><c>`a`, `b` and `c`</c>.</summary>
+    private static string List(IReadOnlyList<string> words, string last)
+    {
+        var text = new StringBuilder();
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (i > 0)
+            {
+                text.Append(i == words.Count - 1 ? $" {last} " : ", ");
+            }
+
+            text.Append('`').Append(words[i]).Append('`');
+        }
+
+        return text.ToString();
+    }
+
+    private static string Joined(ImmutableArray<string> parts, string separator) =>
+        string.Join(separator, parts);
+}
