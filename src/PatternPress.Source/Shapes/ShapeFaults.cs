@@ -205,7 +205,8 @@ internal static class ShapeFaults
 
     /// <summary>A text as it would stand in the file: in quotation marks where YAML would take it for something else.</summary>
     private static string AsYaml(string text) =>
-        text.AsSpan().IndexOfAny("#&*!|>'\"%@`{}[]") == 0
+        text.Length == 0
+        || "#&*!|>'\"%@`{}[]".Contains(text[0])
         || text.Contains(": ")
         || text.Contains(" #")
             ? $"\"{text}\""
