@@ -1,0 +1,51 @@
+using PatternPress.Quilting.Resolving;
+
+namespace PatternPress.Quilting.Cutting;
+
+/// <summary>What a piece is cut for. A closed set; each case is compared by value.</summary>
+public abstract record CutPurpose
+{
+    private CutPurpose() { }
+
+    /// <summary>A piece of a unit's recipe.</summary>
+    /// <param name="Unit">Label of the unit class.</param>
+    /// <param name="Piece">The recipe's name for the piece.</param>
+    /// <param name="Role">Whose fabric it is.</param>
+    public sealed record UnitPiece(string Unit, string Piece, int Role) : CutPurpose;
+
+    /// <summary>A square or rectangle that is sewn into blocks as it is cut.</summary>
+    /// <param name="Number">Tells the patches of a pattern apart, from 1.</param>
+    public sealed record BlockPatch(int Number) : CutPurpose;
+
+    /// <summary>A plain block.</summary>
+    /// <param name="Number">Tells plain blocks of one fabric and different sizes apart, from 1.</param>
+    public sealed record PlainBlock(int Number) : CutPurpose;
+
+    /// <summary>A sashing strip or a cornerstone.</summary>
+    /// <param name="Number">Tells strips of one kind and fabric and different lengths apart, from 1.</param>
+    public sealed record Sashing(SashKind Kind, int Number) : CutPurpose;
+
+    /// <summary>Strips that are joined end to end; sashing rows are cut from the joined strip.</summary>
+    public sealed record SashingJoined(int Number) : CutPurpose;
+
+    /// <summary>The strips of one border, from 1 at the inside.</summary>
+    public sealed record Border(int Number, BorderPart Part) : CutPurpose;
+
+    public sealed record Binding : CutPurpose;
+}
+
+/// <summary>Which strips of a border.</summary>
+public enum BorderPart
+{
+    /// <summary>The left and right strips, each in one piece.</summary>
+    Sides,
+
+    /// <summary>The top and bottom strips, each in one piece.</summary>
+    TopAndBottom,
+
+    /// <summary>Strips that are joined end to end; the border's strips are cut from the joined strip.</summary>
+    Joined,
+
+    /// <summary>Corner squares.</summary>
+    Corners,
+}

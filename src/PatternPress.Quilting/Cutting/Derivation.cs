@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+
+namespace PatternPress.Quilting.Cutting;
+
+/// <summary>How a printed number came about: named terms, the last of which is the number.</summary>
+/// <param name="Of">What is derived: "fabric B", "binding".</param>
+public sealed record Derivation(string Of, ImmutableArray<DerivationTerm> Terms);
+
+/// <summary>One line of a derivation.</summary>
+/// <param name="Name">What the value is: "strips", "to buy".</param>
+/// <param name="How">The working: "5 × 3 7/8 in".</param>
+public sealed record DerivationTerm(string Name, string How, Quantity Value);
+
+/// <summary>A value of a derivation.</summary>
+public abstract record Quantity
+{
+    private Quantity() { }
+
+    public sealed record Count(long Value) : Quantity;
+
+    public sealed record Measure(Length Value) : Quantity;
+
+    /// <summary>A length as the shop sells it.</summary>
+    public sealed record Bought(Yardage Value) : Quantity;
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+
+namespace PatternPress.Quilting.Cutting;
+
+/// <summary>Turns a cutting list of one fabric into strips and yardage.</summary>
+public interface ICuttingPlanner
+{
+    FabricPlanning Plan(CuttingList list);
+}
+
+/// <summary>Everything one size cuts from one fabric.</summary>
+/// <param name="Cuts">Without those of count 0.</param>
+public sealed record CuttingList(
+    string Fabric,
+    FabricUse Use,
+    Length UsableWidth,
+    House House,
+    ImmutableArray<Cut> Cuts
+);
+
+/// <summary>A plan, or all that stands in its way.</summary>
+public abstract record FabricPlanning
+{
+    private FabricPlanning() { }
+
+    public sealed record Planned(FabricPlan Plan) : FabricPlanning;
+
+    public sealed record Refused(ImmutableArray<PieceProblem> Problems) : FabricPlanning;
+}
+
+/// <summary>A piece that cannot be cut from its fabric.</summary>
+/// <param name="Value">The number at fault, where it is a length.</param>
+/// <param name="Limit">What it was held against.</param>
+public sealed record PieceProblem(Cut Cut, PieceProblemKind Kind, Length Value, Length Limit);
+
+public enum PieceProblemKind
+{
+    /// <summary>It is wider than the fabric, even turned where it may be turned.</summary>
+    WiderThanFabric,
+
+    /// <summary>Its width or height is not above zero.</summary>
+    NoSize,
+
+    /// <summary>More pieces, or larger ones, than are computed with.</summary>
+    BeyondLimit,
+}

@@ -1,0 +1,31 @@
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Measures;
+
+namespace PatternPress.Quilting.Finishing;
+
+/// <summary>Straight-grain binding of one size.</summary>
+/// <param name="Fabric">Fabric key.</param>
+/// <param name="Cut">Id of the strips.</param>
+/// <param name="StripWidth">Cut width of a strip.</param>
+/// <param name="StripLength">Usable width of the fabric.</param>
+/// <param name="Perimeter">Of the finished quilt.</param>
+/// <param name="Extra">For corners and the closing join.</param>
+/// <param name="JoinLoss">Length a diagonal join takes: the strip's width.</param>
+/// <param name="Strips">The least n with n × strip length − (n − 1) × join loss ≥ perimeter + extra.</param>
+public sealed record BindingPlan(
+    string Fabric,
+    string Cut,
+    Length StripWidth,
+    Length StripLength,
+    Length Perimeter,
+    Length Extra,
+    Length JoinLoss,
+    long Strips,
+    Derivation Derivation
+)
+{
+    public Length Needed => Perimeter + Extra;
+
+    /// <summary>Length of the joined strips.</summary>
+    public Length Available => (StripLength * Strips) - (JoinLoss * (Strips - 1));
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Techniques;
+
+namespace PatternPress.Quilting.Tables;
+
+/// <summary>The cutting instructions of one fabric.</summary>
+/// <param name="Fabric">Fabric key.</param>
+/// <param name="Use">For the top, or binding bought apart.</param>
+/// <param name="Rows">The pieces, in order of id.</param>
+/// <param name="BySize">The strips of each size.</param>
+public sealed record CuttingTable(
+    string Fabric,
+    FabricUse Use,
+    ImmutableArray<CutRow> Rows,
+    ImmutableArray<StripList?> BySize
+);
+
+/// <summary>One kind of piece.</summary>
+/// <param name="Id">"A1": the fabric and a number.</param>
+/// <param name="After">What is done to the piece after it is cut.</param>
+/// <param name="WholeStrip">A strip across the whole width of the fabric that is not cut into pieces here.</param>
+/// <param name="Uses">For a patch or a unit's piece, where it is used.</param>
+public sealed record CutRow(
+    string Id,
+    CutPurpose Purpose,
+    PieceCut After,
+    bool WholeStrip,
+    ImmutableArray<BlockUse> Uses,
+    ImmutableArray<CutCell?> BySize
+);
+
+/// <param name="Count">Pieces to cut, before any diagonal cut.</param>
+/// <param name="Width">As cut. For a whole strip: the usable width.</param>
+/// <param name="Height">As cut.</param>
+public sealed record CutCell(long Count, Length Width, Length Height);
+
+/// <summary>The strips that one size cuts from a fabric.</summary>
+/// <param name="Strips">In the order they are cut.</param>
+/// <param name="Total">Length of fabric all strips take together.</param>
+public sealed record StripList(Length UsableWidth, ImmutableArray<StripRow> Strips, Length Total);
+
+/// <summary>Strips that are cut alike.</summary>
+/// <param name="Height">Cut height of each strip.</param>
+/// <param name="Count">How many.</param>
+/// <param name="Pieces">What each is cut into, from its first end on.</param>
+/// <param name="End">What is left at the end of each.</param>
+public sealed record StripRow(
+    Length Height,
+    long Count,
+    ImmutableArray<StripPieces> Pieces,
+    Length End
+);
+
+/// <param name="Cuts">Ids of the rows; several where equal sizes are cut together.</param>
+/// <param name="PerStrip">Pieces from each strip.</param>
+/// <param name="Length">Of one piece along the strip.</param>
+/// <param name="Height">Of one piece across the strip; less than the strip's where it is trimmed.</param>
+public sealed record StripPieces(
+    ImmutableArray<string> Cuts,
+    long PerStrip,
+    Length Length,
+    Length Height
+);

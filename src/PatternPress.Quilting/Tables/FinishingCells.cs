@@ -1,0 +1,50 @@
+using PatternPress.Quilting.Finishing;
+using PatternPress.Quilting.Measures;
+
+namespace PatternPress.Quilting.Tables;
+
+/// <summary>Binding of one size.</summary>
+/// <param name="Cut">Id of the strips.</param>
+/// <param name="Strips">To cut and join.</param>
+/// <param name="JoinLoss">Length that each diagonal join takes.</param>
+/// <param name="Length">Of the joined strips.</param>
+/// <param name="Perimeter">Of the finished quilt.</param>
+public sealed record BindingCell(
+    string Fabric,
+    string Cut,
+    long Strips,
+    Length StripWidth,
+    Length StripLength,
+    Length JoinLoss,
+    Length Length,
+    Length Perimeter
+);
+
+/// <summary>Backing of one size.</summary>
+/// <param name="Width">Least width of the backing.</param>
+/// <param name="Height">Least height.</param>
+/// <param name="Panels">Pieces to cut, the whole width of the fabric.</param>
+/// <param name="PanelLength">Of each.</param>
+/// <param name="JoinLoss">Width that each seam takes.</param>
+public sealed record BackingCell(
+    string? Fabric,
+    Length Width,
+    Length Height,
+    Length Overhang,
+    Length FabricWidth,
+    long Panels,
+    Length PanelLength,
+    BackingSeams Seams,
+    Length JoinLoss
+);
+
+/// <summary>Batting of one size.</summary>
+/// <param name="Width">Least width.</param>
+/// <param name="Height">Least height.</param>
+/// <param name="Package">The packaged size to buy; null where none is large enough.</param>
+public sealed record BattingCell(
+    Length Width,
+    Length Height,
+    Length Overhang,
+    BattingPackage? Package
+);

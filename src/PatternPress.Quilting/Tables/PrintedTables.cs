@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+
+namespace PatternPress.Quilting.Tables;
+
+/// <summary>
+/// Exactly the numbers that a booklet prints, for all sizes, and nothing else: what a maker holds in the hand. Every
+/// array "by size" runs in the order of <see cref="Sizes"/>; an entry is null where the row does not apply to a size.
+/// </summary>
+/// <param name="Pattern">The pattern's id.</param>
+/// <param name="Unit">The unit that measures are printed in.</param>
+/// <param name="Fabrics">In the order of the source, those that are used in any size.</param>
+/// <param name="Cutting">One table for each line of the requirements that is cut into strips.</param>
+/// <param name="Units">The units to sew, in the order they are numbered.</param>
+/// <param name="Blocks">One row for each coloring, in the order of the source.</param>
+/// <param name="Placement">One chart for each size.</param>
+/// <param name="Sashing">Sashing strips and cornerstones.</param>
+/// <param name="Borders">From the inside out.</param>
+public sealed record PrintedTables(
+    string Pattern,
+    string Title,
+    string Edition,
+    LengthUnit Unit,
+    ImmutableArray<SizeColumn> Sizes,
+    ImmutableArray<FabricLabel> Fabrics,
+    RequirementsTable Requirements,
+    ImmutableArray<CuttingTable> Cutting,
+    ImmutableArray<UnitTable> Units,
+    ImmutableArray<BlockRow> Blocks,
+    ImmutableArray<PlacementChart> Placement,
+    ImmutableArray<SashingRow> Sashing,
+    ImmutableArray<BorderRow> Borders,
+    ImmutableArray<BindingCell?> Binding,
+    ImmutableArray<BackingCell?> Backing,
+    ImmutableArray<BattingCell?> Batting
+);
