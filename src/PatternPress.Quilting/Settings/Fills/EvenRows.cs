@@ -1,0 +1,26 @@
+using System.Diagnostics.CodeAnalysis;
+using PatternPress.Quilting.Model;
+
+namespace PatternPress.Quilting.Settings.Fills;
+
+/// <summary>Each row of the quilt in one coloring; the list repeats.</summary>
+public sealed class EvenRows : FillPattern
+{
+    public override FillKind Kind => FillKind.Rows;
+
+    public override string Keyword => "rows";
+
+    public override bool TrySpread(
+        Fill fill,
+        int rows,
+        int columns,
+        [NotNullWhen(true)] out FillCell[,]? cells,
+        [NotNullWhen(false)] out string? problem
+    )
+    {
+        var list = fill.Rows[0];
+        problem = null;
+        cells = Spread(rows, columns, (r, _) => list[r % list.Length]);
+        return true;
+    }
+}

@@ -1,0 +1,12 @@
+using System.Collections.Immutable;
+
+namespace PatternPress.Quilting.Settings;
+
+/// <summary>Every setting, found by keyword.</summary>
+public static class SettingCatalog
+{
+    public static ImmutableArray<Setting> All { get; } = [new Straight()];
+
+    public static Setting? Find(string keyword) =>
+        All.FirstOrDefault(setting => setting.Keyword == keyword);
+}
