@@ -28,6 +28,9 @@ public sealed record House
     /// <summary>Whether a shop cuts thirds of a yard too.</summary>
     public bool Thirds { get; init; }
 
+    /// <summary>Share of its length added to each fabric for shrinkage and mistakes: 1/20 for 5 %.</summary>
+    public Rational Allowance { get; init; }
+
     /// <summary>Added once to the length of each fabric, for straightening the cut edge.</summary>
     public Length Squaring { get; init; } = Length.FromInches(2);
 
