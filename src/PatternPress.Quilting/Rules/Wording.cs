@@ -1,4 +1,5 @@
 using PatternPress.Quilting.Measures;
+using PatternPress.Source;
 
 namespace PatternPress.Quilting.Rules;
 
@@ -29,7 +30,7 @@ internal static class Wording
     public static string DidYouMean(string name, IEnumerable<string> known, string what)
     {
         List<string> names = [.. known];
-        string? nearest = Nearest(name, names);
+        string? nearest = Nearest.To(name, names);
         return nearest is not null ? $"did you mean \"{nearest}\"?"
             : names.Count == 0 ? $"there are no {what} yet"
             : $"the {what} are {Names(names)}";
@@ -50,7 +51,4 @@ internal static class Wording
         width.Inches.IsRational && height.Inches.IsRational
             ? $"{LengthText.Inches(width)} × {LengthText.Inches(height)} in"
             : $"about {width.Inches.ToDouble():0.###} × {height.Inches.ToDouble():0.###} in";
-
-    private static string? Nearest(string name, List<string> known) =>
-        known.Find(k => string.Equals(k, name, StringComparison.OrdinalIgnoreCase));
 }
