@@ -1,0 +1,27 @@
+using PatternPress.Typesetting.Layout;
+
+namespace PatternPress.Typesetting.Blocks;
+
+/// <summary>
+/// A part of a document that can be laid out: immutable, and divided rather than changed. Asking twice gives the same answer.
+/// </summary>
+public abstract record Block
+{
+    /// <summary>Where in the caller's input this block came from; handed back with layout problems.</summary>
+    public object? Origin { get; init; }
+
+    /// <summary>Answers the room it is offered. Called through <see cref="LayoutContext.Fit"/>.</summary>
+    public abstract Fit Fit(LayoutContext context, Room room);
+
+    /// <summary>The widths the block can use; for columns of natural width.</summary>
+    public virtual WidthRange Widths(LayoutContext context) => default;
+
+    /// <summary>The space wanted above and below.</summary>
+    public virtual Spacing Spacing(LayoutContext context) => default;
+
+    /// <summary>Whether the block must not end a page when something follows it.</summary>
+    public virtual bool StaysWithNext(LayoutContext context) => false;
+
+    /// <summary>The blocks inside.</summary>
+    public virtual IEnumerable<Block> Children => [];
+}

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using PatternPress.Typesetting.Drawings;
+using PatternPress.Typesetting.Fonts;
+using PatternPress.Typesetting.Inlines;
+using PatternPress.Typesetting.Layout;
+using PatternPress.Typesetting.Pages;
+using PatternPress.Typesetting.Styles;
+
+namespace PatternPress.Typesetting.Blocks;
+
+/// <summary>A list with numbers or bullets that hang left of the text.</summary>
+public sealed record List(ImmutableArray<ListItem> Items) : Block
+{
+    public List(params IEnumerable<ListItem> items)
+        : this([.. items]) { }
+
+    /// <summary>Whether the items are numbered.</summary>
+    public bool Numbered { get; init; }
+
+    /// <summary>The first number.</summary>
+    public int Start { get; init; } = 1;
+
+    /// <summary>What stands before the items of a list without numbers.</summary>
+    public string Bullet { get; init; } = "•";
+
+    /// <summary>What stands after a number.</summary>
+    public string AfterNumber { get; init; } = ".";
+
+    /// <summary>From the left edge to the text.</summary>
+    public Points Indent { get; init; } = new(18_000);
+
+    /// <summary>The name of the numbers' or bullets' text style.</summary>
+    public string LabelStyle { get; init; } = StyleSheet.BodyName;
+
+    /// <summary>The space between items.</summary>
+    public Points Gap { get; init; }
+
+    /// <summary>Whether no item is divided between pages.</summary>
+    public bool KeepItemsTogether { get; init; }
+
+    public override Fit Fit(LayoutContext context, Room room) =>
+        throw new NotImplementedException();
+}

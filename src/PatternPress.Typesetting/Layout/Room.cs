@@ -1,0 +1,21 @@
+namespace PatternPress.Typesetting.Layout;
+
+/// <summary>The place a block is offered.</summary>
+/// <param name="Width">Its width.</param>
+/// <param name="Height">Its height.</param>
+/// <param name="AtTop">Whether nothing stands above it on the page: then moving on would win nothing.</param>
+/// <param name="Forced">Whether the block must be placed even if it does not fit, and say so.</param>
+public readonly record struct Room(Points Width, Points Height, bool AtTop, bool Forced = false)
+{
+    /// <summary>Room of a width without limit downwards.</summary>
+    public static Room Endless(Points width) => new(width, Points.Unlimited, AtTop: true);
+
+    /// <summary>The same room less something above.</summary>
+    public Room Below(Points used) =>
+        this with
+        {
+            Height = Height - used,
+            AtTop = false,
+            Forced = false,
+        };
+}

@@ -1,0 +1,35 @@
+namespace PatternPress.Typesetting.Pages;
+
+/// <summary>What a part of a document is, for those who hear it: the standard structure types of PDF (ISO 32000-1, 14.8.4).</summary>
+public enum TagRole
+{
+    Section,
+    Division,
+    Paragraph,
+    Heading1,
+    Heading2,
+    Heading3,
+    Heading4,
+    Heading5,
+    Heading6,
+    List,
+    ListItem,
+    Label,
+    ListBody,
+    Table,
+    TableHead,
+    TableBody,
+    TableRow,
+    HeaderCell,
+    DataCell,
+    Figure,
+    Caption,
+    Formula,
+    Span,
+    Link,
+    Note,
+    BlockQuote,
+    Contents,
+    ContentsItem,
+    Reference,
+}
