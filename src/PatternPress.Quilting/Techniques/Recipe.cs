@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Measures;
 
 namespace PatternPress.Quilting.Techniques;
@@ -24,9 +23,43 @@ public sealed record Recipe(
     ImmutableArray<Leftover> Leftovers,
     ImmutableArray<Step> Steps,
     ImmutableDictionary<string, Length> Measures
-);
+)
+{
+    /// <summary>The strip sets of one batch, in the order of the rows they give; empty for other techniques.</summary>
+    public ImmutableArray<StripSet> StripSets { get; init; } = [];
 
-/// <summary>A piece of a recipe as it is cut.</summary>
+    /// <summary>The least number of whole batches that give that many units.</summary>
+    public long BatchesFor(long units) => (units + Yield - 1) / Yield;
+
+    /// <summary>
+    /// What is cut for a number of units. Strip sets are counted each by itself, which may need fewer strips than
+    /// whole batches; everything else comes in whole batches.
+    /// </summary>
+    public ImmutableArray<RecipePiece> PiecesFor(long units)
+    {
+        if (StripSets.IsEmpty)
+        {
+            long batches = BatchesFor(units);
+            return [.. Pieces.Select(p => p with { Count = checked((int)(p.Count * batches)) })];
+        }
+        return
+        [
+            .. Pieces.Select(p =>
+                p with
+                {
+                    Count = StripSets.Sum(set =>
+                        set.SetsFor(units) * set.Roles.Count(role => role == p.Role)
+                    ),
+                }
+            ),
+        ];
+    }
+}
+
+/// <summary>
+/// A piece of a recipe as it is cut. Several may have one name where the same piece is cut from the fabrics of
+/// several roles; they are then of one size.
+/// </summary>
 /// <param name="Name">Which piece it is within the technique, for step text and tables: "large square".</param>
 /// <param name="Role">Whose fabric.</param>
 /// <param name="Width">Cut width; the usable width of the fabric for a whole strip.</param>
@@ -58,10 +91,24 @@ public enum PieceCut
     TwiceDiagonally,
 }
 
-/// <summary>Something left over by a batch that a maker may keep.</summary>
-public sealed record Leftover(string Name, int Count, Length Width, Length Height);
+/// <summary>Strips sewn side by side and cut across into segments, each a row of a unit.</summary>
+/// <param name="Roles">Whose fabric each strip is, in the order they are sewn.</param>
+/// <param name="SegmentsPerUnit">Segments of this set in one unit.</param>
+/// <param name="SegmentsPerSet">Segments that one set gives across the usable width.</param>
+/// <param name="Segment">Cut width of a segment.</param>
+public sealed record StripSet(
+    ImmutableArray<int> Roles,
+    int SegmentsPerUnit,
+    int SegmentsPerSet,
+    Length Segment
+)
+{
+    /// <summary>Sets to sew for that many units.</summary>
+    public int SetsFor(long units) =>
+        checked((int)(((units * SegmentsPerUnit) + SegmentsPerSet - 1) / SegmentsPerSet));
+}
 
-/// <summary>One step of a recipe.</summary>
-/// <param name="Name">Names the step's text in the templates: "mark", "sew", "cut", "press", "trim".</param>
-/// <param name="Sketch">Its diagram.</param>
-public sealed record Step(string Name, Sketch Sketch);
+/// <summary>Something left over by a batch that a maker may keep.</summary>
+/// <param name="Name">"half-square triangle unit".</param>
+/// <param name="Width">Size it can be trimmed to, unfinished.</param>
+public sealed record Leftover(string Name, int Count, Length Width, Length Height);

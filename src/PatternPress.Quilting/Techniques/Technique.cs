@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 
@@ -16,19 +17,63 @@ public abstract class Technique
     public abstract string Name { get; }
 
     /// <summary>
-    /// Says whether this form can be made so; <paramref name="reason"/> says why not.
+    /// Says whether this form can be made so from fabric of the house's usable width; <paramref name="reason"/>
+    /// says why not.
     /// </summary>
-    public abstract bool CanMake(UnitForm form, House house, out string reason);
+    public bool CanMake(UnitForm form, House house, out string reason) =>
+        CanMake(form, house, house.UsableWidth, out reason);
 
-    /// <summary>Everything a maker needs for one batch. Only called when <see cref="CanMake"/> agrees.</summary>
+    /// <summary>Says whether this form can be made so from fabric of a given usable width.</summary>
+    public bool CanMake(UnitForm form, House house, Length usableWidth, out string reason)
+    {
+        reason =
+            form.Kind.Keyword == Kind
+                ? Refusal(form, house, usableWidth) ?? TooWide(form, house, usableWidth) ?? ""
+                : $"it makes no {form.Kind.Name}";
+        return reason.Length == 0;
+    }
+
+    /// <summary>
+    /// Everything a maker needs for one batch. Only called when <see cref="CanMake(UnitForm, House, Length, out string)"/>
+    /// agrees for the same usable width.
+    /// </summary>
     /// <param name="form">The unit to make.</param>
     /// <param name="fabrics">Fabric key by role; two roles may share a fabric.</param>
     /// <param name="usableWidth">The narrowest usable width among the fabrics, for strips across the whole width.</param>
     /// <param name="house">Seam, ruler, cutting style.</param>
     public abstract Recipe Recipe(
         UnitForm form,
-        System.Collections.Immutable.ImmutableArray<string> fabrics,
+        ImmutableArray<string> fabrics,
         Length usableWidth,
         House house
     );
+
+    /// <summary>What is cut for one batch.</summary>
+    protected abstract ImmutableArray<RecipePiece> Pieces(
+        UnitForm form,
+        House house,
+        Length usableWidth
+    );
+
+    /// <summary>Why this form cannot be made so; null if it can.</summary>
+    protected virtual string? Refusal(UnitForm form, House house, Length usableWidth) => null;
+
+    /// <summary>Whether a piece wider than the fabric rules the technique out; a plain patch has no other way.</summary>
+    protected virtual bool NeedsFabricWidth => true;
+
+    private string? TooWide(UnitForm form, House house, Length usableWidth)
+    {
+        if (!NeedsFabricWidth)
+        {
+            return null;
+        }
+        foreach (RecipePiece piece in Pieces(form, house, usableWidth))
+        {
+            if (!piece.WholeStrip && Length.Min(piece.Width, piece.Height) > usableWidth)
+            {
+                return $"its {piece.Name} of {Told.Size(piece.Width, piece.Height)} is wider than the fabric, {Told.One(usableWidth)}";
+            }
+        }
+        return null;
+    }
 }

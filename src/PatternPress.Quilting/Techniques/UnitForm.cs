@@ -26,6 +26,56 @@ public sealed record UnitForm(
     int RoleCount
 )
 {
+    private ImmutableArray<Symmetry> _symmetries;
+
+    /// <summary>The turns after which the form looks the same but for its fabrics changing places, by quarter turns.</summary>
+    public ImmutableArray<Symmetry> Symmetries
+    {
+        get
+        {
+            if (_symmetries.IsDefault)
+            {
+                ImmutableInterlocked.InterlockedInitialize(ref _symmetries, Symmetry.AllOf(this));
+            }
+            return _symmetries;
+        }
+    }
+
+    /// <summary>
+    /// The same unit may be had from other fabrics by role when it is turned: a half-square of A on B is one of B
+    /// on A upside down. Of all such ways this is the one whose fabrics come first, so that units that are made
+    /// alike are found to be.
+    /// </summary>
+    /// <param name="fabrics">Fabric key by role.</param>
+    /// <returns>Fabric key by role, and the turn that brings the form in those fabrics to look like it does in
+    /// <paramref name="fabrics"/>; a placed unit is turned by that first, then by its own turn.</returns>
+    public (ImmutableArray<string> Fabrics, Turn Turn) Settle(ImmutableArray<string> fabrics)
+    {
+        (ImmutableArray<string> Fabrics, Turn Turn) best = (fabrics, Turn.None);
+        foreach (Symmetry symmetry in Symmetries)
+        {
+            ImmutableArray<string> other = [.. symmetry.RoleAt.Select(role => fabrics[role])];
+            if (Compare(other, best.Fabrics) < 0)
+            {
+                best = (other, symmetry.Turn);
+            }
+        }
+        return best;
+
+        static int Compare(ImmutableArray<string> a, ImmutableArray<string> b)
+        {
+            for (int i = 0; i < a.Length; i++)
+            {
+                int order = string.CompareOrdinal(a[i], b[i]);
+                if (order != 0)
+                {
+                    return order;
+                }
+            }
+            return 0;
+        }
+    }
+
     /// <summary>Kind, variant and size decide; the patches follow from them.</summary>
     public bool Equals(UnitForm? other) =>
         other is not null

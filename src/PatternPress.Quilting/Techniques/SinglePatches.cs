@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+
+namespace PatternPress.Quilting.Techniques;
+
+/// <summary>Cells cut one by one to cell size + 2s and sewn into rows.</summary>
+internal static class SinglePatches
+{
+    public static Recipe Recipe(Technique technique, UnitForm form, House house) =>
+        Batch.Of(technique, form, house, Pieces(form, house), 1, trim: false);
+
+    public static ImmutableArray<RecipePiece> Pieces(UnitForm form, House house)
+    {
+        CellGrid grid = CellGrid.Of(form);
+        CutSize width = CutSize.Close(house.Unfinished(form.Width / grid.Columns), house);
+        CutSize height = CutSize.Close(house.Unfinished(form.Height / grid.Rows.Length), house);
+        string name = width.Cut == height.Cut ? "square" : "rectangle";
+        return
+        [
+            .. Enumerable
+                .Range(0, grid.RoleCount)
+                .Select(role =>
+                    CutSize.Rectangle(
+                        name,
+                        role,
+                        grid.Rows.Sum(row => row.Count(r => r == role)),
+                        width,
+                        height
+                    )
+                ),
+        ];
+    }
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Techniques.Kinds;
+
+namespace PatternPress.Quilting.Techniques.Ways;
+
+/// <summary>
+/// A square of the unfinished size with a square of half the finished size + 2s sewn corner to corner over each of
+/// its corners and flipped open: one unit.
+/// </summary>
+public sealed class SquareInSquareQuickCorners : Technique
+{
+    public override string Keyword => "square-in-square-quick-corners";
+
+    public override string Kind => SquareInSquare.Kind.Keyword;
+
+    public override string Name => "Square-in-a-square, quick corners";
+
+    public override Recipe Recipe(
+        UnitForm form,
+        ImmutableArray<string> fabrics,
+        Length usableWidth,
+        House house
+    )
+    {
+        CutSize corner = CutSize.Close(house.Unfinished(form.Width / 2), house);
+        return Batch.Of(
+            this,
+            form,
+            house,
+            Pieces(form, house, usableWidth),
+            1,
+            trim: CutSize.Close(house.Unfinished(form.Width), house).IsGenerous,
+            leftovers: Batch.Offcuts(corner, 4, house)
+        );
+    }
+
+    protected override ImmutableArray<RecipePiece> Pieces(
+        UnitForm form,
+        House house,
+        Length usableWidth
+    ) =>
+        [
+            CutSize.Close(house.Unfinished(form.Width), house).Square("large square", 0, 1),
+            CutSize.Close(house.Unfinished(form.Width / 2), house).Square("corner square", 1, 4),
+        ];
+}

@@ -1,0 +1,99 @@
+using NUnit.Framework;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Techniques;
+using PatternPress.Source;
+using Shouldly;
+
+namespace PatternPress.Tests.Quilting.Techniques;
+
+/// <summary>Unit designs from one line of words, so that tests read like a source file.</summary>
+internal static class Written
+{
+    /// <summary>"geese up, ray on sky" as region G of a one-line file.</summary>
+    public static UnitDesign Design(string text)
+    {
+        int comma = text.IndexOf(',');
+        int at = 0;
+        var words = new List<Sourced<string>>();
+        foreach (string raw in text.Split(' '))
+        {
+            string word = raw.TrimEnd(',');
+            words.Add(new(word, new Span("test", 1, at + 1, 1, at + 1 + word.Length)));
+            at += raw.Length + 1;
+        }
+        Sourced<string> kind = words[0];
+        var before = words.Skip(1).Where(w => comma >= 0 && w.Span.StartColumn <= comma).ToList();
+        var after = words.Skip(1 + before.Count).ToList();
+
+        Sourced<Length>? measure = null;
+        int of = before.FindIndex(w => w.Value == "of");
+        if (of >= 0)
+        {
+            string number = string.Join(' ', before.Skip(of + 1).Select(w => w.Value));
+            LengthText.TryParse(number, LengthUnit.Inch, out Length length, out _);
+            measure = new(length, before[of + 1].Span);
+            before.RemoveRange(of, before.Count - of);
+        }
+        Sourced<(int, int)>? grid = null;
+        int x = before.FindIndex(w => w.Value == "x");
+        if (x >= 0)
+        {
+            grid = new(
+                (int.Parse(before[x - 1].Value), int.Parse(before[x + 1].Value)),
+                before[x - 1].Span
+            );
+            before.RemoveRange(x - 1, 3);
+        }
+        Sourced<string>? ground = null;
+        int on = after.FindIndex(w => w.Value == "on");
+        if (on >= 0)
+        {
+            ground = after[on + 1];
+            after.RemoveRange(on, 2);
+        }
+        return new UnitDesign(
+            "G",
+            kind,
+            [.. before],
+            grid,
+            measure,
+            [.. after],
+            ground,
+            new Span("test", 1, 1, 1, text.Length + 1)
+        );
+    }
+
+    public static DrawnUnit Draw(string text, Length width, Length height)
+    {
+        UnitDesign design = Design(text);
+        if (!UnitKindCatalog.TryFind(design.Kind.Value, out UnitKind? kind))
+        {
+            throw new ArgumentException($"no kind {design.Kind.Value}", nameof(text));
+        }
+        return kind.TryDraw(design, width, height, out DrawnUnit? drawn, out UnitProblem? problem)
+            ? drawn
+            : throw new ArgumentException($"{text}: {problem}", nameof(text));
+    }
+
+    public static DrawnUnit Draw(string text, string width, string height) =>
+        Draw(text, Inches(width), Inches(height));
+
+    public static UnitForm Form(string text, string width, string? height = null) =>
+        Draw(text, width, height ?? width).Form;
+
+    public static UnitProblem Problem(string text, string width, string height)
+    {
+        UnitDesign design = Design(text);
+        UnitKindCatalog.TryFind(design.Kind.Value, out UnitKind? kind);
+        kind!
+            .TryDraw(design, Inches(width), Inches(height), out _, out UnitProblem? problem)
+            .ShouldBeFalse(text);
+        return problem!;
+    }
+
+    public static Length Inches(string text) =>
+        LengthText.TryParse(text, LengthUnit.Inch, out Length length, out string problem)
+            ? length
+            : throw new ArgumentException(problem, nameof(text));
+}
