@@ -6,6 +6,7 @@ namespace PatternPress.Quilting.Model;
 
 /// <summary>A block as its designer drew it: a map of cells on a grid, a unit for each region of the map.</summary>
 /// <param name="Width">Finished width at the size the design names; a quilt size may use another.</param>
+/// <param name="Sized">Whether the design names a size. If not, width and height only give the proportion.</param>
 /// <param name="Parts">The names a coloring fills in, in the designer's order.</param>
 /// <param name="Columns">Relative widths of the grid's columns.</param>
 /// <param name="Rows">Relative heights of the grid's rows.</param>
@@ -15,6 +16,7 @@ public sealed record BlockDesign(
     string Name,
     Length Width,
     Length Height,
+    bool Sized,
     ImmutableArray<Sourced<string>> Parts,
     ImmutableArray<Rational> Columns,
     ImmutableArray<Rational> Rows,

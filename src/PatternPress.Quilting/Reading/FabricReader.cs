@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Rules;
+using PatternPress.Source.Syntax;
+
+namespace PatternPress.Quilting.Reading;
+
+/// <summary>Reads <c>fabrics:</c>.</summary>
+internal static class FabricReader
+{
+    private const string LookAlike = "0oO1lI";
+
+    public static ImmutableArray<Fabric> Read(MapNode? map, ReadContext context)
+    {
+        var fabrics = ImmutableArray.CreateBuilder<Fabric>();
+        var folded = new Dictionary<string, Entry>(StringComparer.Ordinal);
+        foreach (Entry entry in map?.Entries ?? [])
+        {
+            string key = entry.Key.Value;
+            if (folded.TryGetValue(Fold(key), out Entry? earlier))
+            {
+                context.Report(
+                    PP0228_LookalikeKeys.Found(
+                        entry.Key.Span,
+                        key,
+                        earlier.Key.Span,
+                        earlier.Key.Value,
+                        "fabric"
+                    )
+                );
+            }
+            else
+            {
+                folded.Add(Fold(key), entry);
+            }
+            if (entry.Value is not MapNode value)
+            {
+                continue;
+            }
+            Color color = default;
+            if (
+                ReadContext.Text(value, "color") is { } text
+                && !Color.TryParse(text.Value.Trim(), out color)
+            )
+            {
+                context.Report(PP0217_NotAColor.Found(text.Span, text.Value, key));
+            }
+            string? Plain(string name) => ReadContext.Text(value, name)?.Value.Trim();
+            fabrics.Add(
+                new Fabric(
+                    key,
+                    Plain("name") ?? key,
+                    color,
+                    Plain("print"),
+                    Plain("use"),
+                    Plain("collection"),
+                    ReadContext.Flag(value, "directional", otherwise: false),
+                    context.Measure(value, "usable-width", "usable width"),
+                    fabrics.Count,
+                    entry.Key.Span
+                )
+            );
+        }
+        return fabrics.ToImmutable();
+    }
+
+    // Letters that a reader of a printed chart would take for one another fold to the same.
+    private static string Fold(string key) =>
+        string.Create(
+            key.Length,
+            key,
+            (to, from) =>
+            {
+                for (int i = 0; i < from.Length; i++)
+                {
+                    int at = LookAlike.IndexOf(from[i]);
+                    to[i] = at < 0 ? from[i] : LookAlike[at / 3 * 3];
+                }
+            }
+        );
+}

@@ -1,0 +1,148 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Rules;
+using PatternPress.Quilting.Techniques;
+using PatternPress.Source;
+using PatternPress.Source.Syntax;
+
+namespace PatternPress.Quilting.Reading;
+
+/// <summary>Reads house rules: the house's own file, <c>house:</c> in a pattern, <c>house:</c> in a size's changes.</summary>
+internal static class HouseReader
+{
+    /// <param name="start">The rules that hold where the map says nothing.</param>
+    public static House Read(MapNode? map, House start, ReadContext context)
+    {
+        if (map is null)
+        {
+            return start;
+        }
+        if (ReadContext.Text(map, "unit")?.Value is { } unit)
+        {
+            start = start with
+            {
+                Unit = unit == "centimetre" ? LengthUnit.Centimetre : LengthUnit.Inch,
+            };
+            context.Unit = start.Unit;
+        }
+        Length Measure(string key, Length otherwise, bool allowZero = false) =>
+            context.Measure(map, key, key.Replace('-', ' '), allowZero) ?? otherwise;
+        T Choice<T>(string key, T otherwise, params (string Word, T Value)[] words)
+        {
+            string? given = ReadContext.Text(map, key)?.Value;
+            foreach ((string word, T value) in words)
+            {
+                if (word == given)
+                {
+                    return value;
+                }
+            }
+            return otherwise;
+        }
+        return start with
+        {
+            Seam = Measure("seam", start.Seam),
+            UsableWidth = Measure("usable-width", start.UsableWidth),
+            Ruler = new Ruler(Measure("ruler", start.Ruler.Step)),
+            YardStep = Measure("yard-step", start.YardStep),
+            Thirds = ReadContext.Flag(map, "thirds", start.Thirds),
+            Allowance = ReadPerCent(map, "allowance", context) ?? start.Allowance,
+            Squaring = Measure("squaring", start.Squaring, allowZero: true),
+            Cutting = Choice(
+                "cutting",
+                start.Cutting,
+                ("exact", CuttingStyle.Exact),
+                ("oversize", CuttingStyle.Oversize)
+            ),
+            Oversize = Measure("oversize", start.Oversize),
+            Plan = Choice(
+                "plan",
+                start.Plan,
+                ("plain", PlanStyle.Plain),
+                ("thrifty", PlanStyle.Thrifty)
+            ),
+            BackingOverhang = Measure("backing-overhang", start.BackingOverhang, allowZero: true),
+            BackingWidth = Measure("backing-width", start.BackingWidth),
+            BattingOverhang = Measure("batting-overhang", start.BattingOverhang, allowZero: true),
+            BindingWidth = Measure("binding-width", start.BindingWidth),
+            BindingExtra = Measure("binding-extra", start.BindingExtra, allowZero: true),
+            Joins = Choice(
+                "joins",
+                start.Joins,
+                ("straight", JoinStyle.Straight),
+                ("diagonal", JoinStyle.Diagonal)
+            ),
+            Pressing = Choice(
+                "pressing",
+                start.Pressing,
+                ("to-one-side", PressingStyle.ToOneSide),
+                ("open", PressingStyle.Open)
+            ),
+            Without = ReadTechniques(map, context) ?? start.Without,
+        };
+    }
+
+    private static Rational? ReadPerCent(MapNode map, string key, ReadContext context)
+    {
+        if (ReadContext.Text(map, key) is not { } text)
+        {
+            return null;
+        }
+        string number = text
+            .Value.Replace("per cent", "", StringComparison.Ordinal)
+            .Replace("%", "", StringComparison.Ordinal);
+        if (!LengthText.TryParseNumber(number, out Rational perCent, out _))
+        {
+            context.Report(
+                PP0215_NotAMeasure.Found(
+                    text.Span,
+                    key,
+                    $"\"{text.Value}\" is not a number of per cent; write 5 %"
+                )
+            );
+            return null;
+        }
+        if (perCent.Sign < 0 || perCent > 100)
+        {
+            context.Report(
+                PP0215_NotAMeasure.Found(
+                    text.Span,
+                    key,
+                    $"\"{text.Value}\" is not between 0 % and 100 %"
+                )
+            );
+            return null;
+        }
+        return perCent / 100;
+    }
+
+    private static ImmutableArray<string>? ReadTechniques(MapNode map, ReadContext context)
+    {
+        if (ReadContext.Text(map, "without") is not { } text)
+        {
+            return null;
+        }
+        var techniques = ImmutableArray.CreateBuilder<string>();
+        foreach (Slice word in text.Words())
+        {
+            Slice name = word.Text.EndsWith(',') ? word.Sub(0, word.Length - 1) : word;
+            if (TechniqueCatalog.TryFind(name.Text, out _))
+            {
+                techniques.Add(name.Text);
+            }
+            else
+            {
+                context.Report(
+                    PP0222_UnsuitableMethod.Unknown(
+                        name.Span,
+                        name.Text,
+                        "the house rules",
+                        TechniqueCatalog.All.Select(t => t.Keyword)
+                    )
+                );
+            }
+        }
+        return techniques.ToImmutable();
+    }
+}

@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Model;
+using PatternPress.Source;
+using PatternPress.Source.Diagnostics;
+using PatternPress.Source.Shapes;
+using PatternPress.Source.Syntax;
+
+namespace PatternPress.Quilting.Reading;
+
+/// <summary>Reads the tree of a source file as a pattern. Finds as many faults as it can in one go.</summary>
+public static class PatternReader
+{
+    /// <param name="id">The pattern's short name, from its file name.</param>
+    /// <param name="tree">The pattern's file.</param>
+    /// <param name="house">House defaults; null for the built-in ones.</param>
+    /// <param name="findings">Everything found wrong is added, the tree's own findings included.</param>
+    /// <returns>The pattern, or null where errors were found.</returns>
+    public static Pattern? Read(
+        string id,
+        SyntaxTree tree,
+        SyntaxTree? house,
+        DiagnosticList findings
+    )
+    {
+        findings.AddRange(tree.Diagnostics);
+        findings.AddRange(ShapeChecker.Check(tree, PatternShape.Of(SourceVocabulary.Words)));
+        var context = new ReadContext(findings);
+        House defaults = House.Default;
+        if (house is not null)
+        {
+            findings.AddRange(house.Diagnostics);
+            findings.AddRange(ShapeChecker.Check(house, PatternShape.House()));
+            defaults = HouseReader.Read(house.Root as MapNode, defaults, context);
+        }
+        if (tree.Root is not MapNode root)
+        {
+            return null;
+        }
+        House own = HouseReader.Read(ReadContext.Map(root, "house"), defaults, context);
+        context.Unit = own.Unit;
+        PatternInfo? info = InfoReader.Read(ReadContext.Map(root, "pattern"), context);
+        ImmutableArray<Fabric> fabrics = FabricReader.Read(
+            ReadContext.Map(root, "fabrics"),
+            context
+        );
+        context.Fabrics = fabrics.ToImmutableDictionary(f => f.Key, StringComparer.Ordinal);
+        ImmutableArray<BlockDesign> blocks = BlockReader.Read(
+            ReadContext.Map(root, "blocks"),
+            context
+        );
+        ImmutableArray<Coloring> colorings = ColoringReader.Read(
+            ReadContext.Map(root, "colorings"),
+            ReadContext.Map(root, "blocks"),
+            blocks,
+            context
+        );
+        var methods = MethodReader.Read(ReadContext.Map(root, "methods"), blocks, context);
+        ImmutableArray<SizeDesign> sizes = SizeReader.Read(
+            ReadContext.Map(root, "sizes"),
+            ReadContext.Map(root, "quilt"),
+            own,
+            blocks,
+            colorings,
+            context
+        );
+        return findings.HasErrors || info is null || sizes.IsEmpty || fabrics.IsEmpty
+            ? null
+            : new Pattern(
+                id,
+                tree.Source.File,
+                info,
+                own,
+                fabrics,
+                blocks,
+                colorings,
+                methods,
+                sizes
+            );
+    }
+}

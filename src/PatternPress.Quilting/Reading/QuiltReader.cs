@@ -1,0 +1,174 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Rules;
+using PatternPress.Source;
+using PatternPress.Source.Syntax;
+
+namespace PatternPress.Quilting.Reading;
+
+/// <summary>Reads <c>quilt:</c>, once for every size with that size's changes laid over it.</summary>
+internal static class QuiltReader
+{
+    /// <param name="map">The quilt with a size's changes already laid over it.</param>
+    /// <param name="fill">The fill, if the size draws its own map; else null.</param>
+    public static QuiltDesign? Read(
+        MapNode map,
+        Fill? fill,
+        ImmutableArray<Coloring> colorings,
+        ReadContext context
+    )
+    {
+        SashingDesign? sashing = ReadSashing(map, context);
+        ImmutableArray<BorderDesign> borders = ReadBorders(map, context);
+        BindingDesign? binding = ReadBinding(map, context);
+        Sourced<string>? backing = map["backing"] switch
+        {
+            ScalarNode { IsEmpty: false } text => context.FabricName(
+                text.Whole.Trim(),
+                "the backing"
+            ),
+            MapNode details => context.FabricName(details, "fabric", "the backing"),
+            _ => null,
+        };
+        fill ??= map["fill"] is { } node ? FillReader.Read(node, colorings, context) : null;
+        if (fill is null)
+        {
+            return null;
+        }
+        Sourced<string> setting = ReadContext.Text(map, "setting") is { } word
+            ? ReadContext.Sourced(word)
+            : new("straight", map.Span);
+        return new QuiltDesign(
+            setting,
+            sashing,
+            fill,
+            borders,
+            binding,
+            backing,
+            ReadContext.Flag(map, "batting", otherwise: true),
+            map.Span
+        );
+    }
+
+    /// <summary>House rules as the quilt's backing changes them.</summary>
+    public static House WithBacking(MapNode map, House house, ReadContext context)
+    {
+        var details = map["backing"] as MapNode;
+        return house with
+        {
+            BackingWidth = context.Measure(details, "width", "backing width") ?? house.BackingWidth,
+            BackingOverhang =
+                context.Measure(details, "overhang", "backing overhang", allowZero: true)
+                ?? house.BackingOverhang,
+        };
+    }
+
+    private static SashingDesign? ReadSashing(MapNode quilt, ReadContext context)
+    {
+        if (ReadContext.Map(quilt, "sashing") is not { } map)
+        {
+            return null;
+        }
+        Length? width = context.Measure(map, "width", "sashing width");
+        Sourced<string>? fabric = context.FabricName(map, "fabric", "the sashing");
+        Sourced<string>? cornerstones = context.FabricName(map, "cornerstones", "the cornerstones");
+        return width is { } w && fabric is { } f
+            ? new SashingDesign(
+                w,
+                f,
+                cornerstones,
+                ReadContext.Flag(map, "around", otherwise: false),
+                map.Span
+            )
+            : null;
+    }
+
+    private static ImmutableArray<BorderDesign> ReadBorders(MapNode quilt, ReadContext context)
+    {
+        var borders = ImmutableArray.CreateBuilder<BorderDesign>();
+        foreach (MapNode map in (quilt["borders"] as ListNode)?.Items.OfType<MapNode>() ?? [])
+        {
+            Length? width = context.Measure(map, "width", "border width");
+            Sourced<string>? fabric = context.FabricName(map, "fabric", "a border");
+            (BorderCorners corners, Sourced<string>? cornerFabric) = ReadCorners(map, context);
+            if (width is { } w && fabric is { } f)
+            {
+                borders.Add(
+                    new BorderDesign(
+                        w,
+                        f,
+                        corners,
+                        cornerFabric,
+                        ReadContext.Text(map, "name")?.Value,
+                        map.Span
+                    )
+                );
+            }
+        }
+        return borders.ToImmutable();
+    }
+
+    private static (BorderCorners, Sourced<string>?) ReadCorners(
+        MapNode border,
+        ReadContext context
+    )
+    {
+        if (ReadContext.Text(border, "corners") is not { } text)
+        {
+            return (BorderCorners.SidesFirst, null);
+        }
+        ImmutableArray<Slice> words = text.Words();
+        switch (words[0].Text)
+        {
+            case "sides-first" when words.Length == 1:
+                return (BorderCorners.SidesFirst, null);
+            case "top-first" when words.Length == 1:
+                return (BorderCorners.TopFirst, null);
+            case "squares" when words.Length == 2:
+                return (
+                    BorderCorners.Squares,
+                    context.FabricName(words[1], "a border's corner square")
+                );
+            case "squares":
+                context.Report(
+                    PP0230_WrongNumberOfEntries.Found(
+                        text.Span,
+                        "corner squares",
+                        "one fabric: squares B",
+                        words.Length - 1
+                    )
+                );
+                break;
+            default:
+                context.Report(
+                    PP0221_UnknownWord.Found(
+                        text.Span,
+                        text.Value,
+                        "way to turn a border's corners",
+                        SourceVocabulary.Words.Corners
+                    )
+                );
+                break;
+        }
+        return (BorderCorners.SidesFirst, null);
+    }
+
+    private static BindingDesign? ReadBinding(MapNode quilt, ReadContext context)
+    {
+        switch (quilt["binding"])
+        {
+            case ScalarNode { IsEmpty: false } text:
+                return context.FabricName(text.Whole.Trim(), "the binding") is { } fabric
+                    ? new BindingDesign(fabric, null, text.Span)
+                    : null;
+            case MapNode map:
+                Length? width = context.Measure(map, "width", "binding width");
+                return context.FabricName(map, "fabric", "the binding") is { } named
+                    ? new BindingDesign(named, width, map.Span)
+                    : null;
+            default:
+                return null;
+        }
+    }
+}

@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Rules;
+using PatternPress.Source;
+using PatternPress.Source.Diagnostics;
+using PatternPress.Source.Syntax;
+
+namespace PatternPress.Quilting.Reading;
+
+/// <summary>
+/// What the readers of the parts of a pattern share: the findings so far, the unit that bare numbers are in, the
+/// names known by now. Looks values up leniently, because nodes of the wrong kind were reported before.
+/// </summary>
+internal sealed class ReadContext(DiagnosticList findings)
+{
+    private readonly HashSet<(string Code, Span Span, string Title)> _reported = [];
+
+    /// <summary>Unit of numbers written without one.</summary>
+    public LengthUnit Unit { get; set; } = LengthUnit.Inch;
+
+    /// <summary>Fabrics by key, once they are read.</summary>
+    public ImmutableDictionary<string, Fabric> Fabrics { get; set; } =
+        ImmutableDictionary.Create<string, Fabric>(StringComparer.Ordinal);
+
+    public bool HasErrors => findings.HasErrors;
+
+    /// <summary>Keeps a finding, once: a part of the quilt that several sizes share is read once a size.</summary>
+    public void Report(Diagnostic diagnostic)
+    {
+        if (_reported.Add((diagnostic.Code, diagnostic.Primary.Span, diagnostic.Title)))
+        {
+            findings.Add(diagnostic);
+        }
+    }
+
+    /// <summary>The text of a key, or null where it is missing, empty or no text.</summary>
+    public static ScalarNode? Text(MapNode? map, string key) =>
+        map?[key] is ScalarNode { IsEmpty: false } scalar ? scalar : null;
+
+    public static MapNode? Map(MapNode? map, string key) => map?[key] as MapNode;
+
+    public static Sourced<string> Sourced(ScalarNode scalar) => new(scalar.Value, scalar.Span);
+
+    public static Sourced<string> Sourced(Slice slice) => new(slice.Text, slice.Span);
+
+    /// <summary>Reads a measure; reports and returns null where it is none or out of range.</summary>
+    /// <param name="what">What is measured, for the message: "border width".</param>
+    /// <param name="allowZero">Whether nothing is a sensible measure here.</param>
+    public Length? Measure(Slice text, string what, bool allowZero = false)
+    {
+        if (!LengthText.TryParse(text.Text, Unit, out Length length, out string problem))
+        {
+            Report(PP0215_NotAMeasure.Found(text.Span, what, problem));
+            return null;
+        }
+        if (length.Sign < 0 || (length.Sign == 0 && !allowZero))
+        {
+            Report(PP0216_MeasureOutOfRange.NotPositive(text.Span, what, length));
+            return null;
+        }
+        return length;
+    }
+
+    /// <summary>Reads the measure of a key; null where it is missing.</summary>
+    public Length? Measure(MapNode? map, string key, string what, bool allowZero = false) =>
+        Text(map, key) is { } scalar ? Measure(scalar.Whole, what, allowZero) : null;
+
+    /// <summary>Takes a name as a fabric's; reports it where no fabric has it.</summary>
+    /// <param name="use">What uses it, for the message: "the sashing".</param>
+    public Sourced<string>? FabricName(Slice name, string use)
+    {
+        if (Fabrics.ContainsKey(name.Text))
+        {
+            return Sourced(name);
+        }
+        Report(
+            PP0212_UnknownFabric.Found(
+                name.Span,
+                name.Text,
+                use,
+                Fabrics.Values.OrderBy(f => f.Order).Select(f => f.Key)
+            )
+        );
+        return null;
+    }
+
+    public Sourced<string>? FabricName(MapNode? map, string key, string use) =>
+        Text(map, key) is { } scalar ? FabricName(scalar.Whole.Trim(), use) : null;
+
+    /// <summary>Reads "3 x 4" (or × or *) as two whole numbers of at least 1.</summary>
+    public (int Columns, int Rows)? Grid(Slice text, string what)
+    {
+        if (TryGrid(text.Text, out var grid))
+        {
+            return grid;
+        }
+        Report(PP0219_NotACount.Found(text.Span, text.Text, what));
+        return null;
+    }
+
+    public static bool TryGrid(string text, out (int Columns, int Rows) grid)
+    {
+        string[] sides = text.Split(['x', 'X', '×', '*'], StringSplitOptions.TrimEntries);
+        grid = default;
+        return sides.Length == 2
+            && TryCount(sides[0], out grid.Columns)
+            && TryCount(sides[1], out grid.Rows);
+    }
+
+    private static bool TryCount(string text, out int count)
+    {
+        count = 0;
+        return text.Length is > 0 and < 7
+            && text.All(c => c is >= '0' and <= '9')
+            && int.TryParse(text, out count)
+            && count > 0;
+    }
+
+    /// <summary>yes, no, true, false.</summary>
+    public static bool Flag(MapNode? map, string key, bool otherwise) =>
+        Text(map, key)?.Value.ToLowerInvariant() switch
+        {
+            "yes" or "true" => true,
+            "no" or "false" => false,
+            _ => otherwise,
+        };
+}

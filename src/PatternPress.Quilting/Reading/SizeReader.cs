@@ -1,0 +1,139 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Rules;
+using PatternPress.Source.Syntax;
+
+namespace PatternPress.Quilting.Reading;
+
+/// <summary>Reads <c>sizes:</c>.</summary>
+internal static class SizeReader
+{
+    /// <summary>Far beyond any quilt; keeps a slip of the finger from filling the memory.</summary>
+    private const int MostBlocks = 10_000;
+
+    public static ImmutableArray<SizeDesign> Read(
+        MapNode? map,
+        MapNode? quilt,
+        House house,
+        ImmutableArray<BlockDesign> blocks,
+        ImmutableArray<Coloring> colorings,
+        ReadContext context
+    )
+    {
+        var sizes = ImmutableArray.CreateBuilder<SizeDesign>();
+        if (quilt is null)
+        {
+            return [];
+        }
+        foreach (Entry entry in map?.Entries ?? [])
+        {
+            if (entry.Value is MapNode value)
+            {
+                SizeDesign? size = ReadSize(
+                    entry.Key,
+                    value,
+                    quilt,
+                    house,
+                    colorings,
+                    sizes.Count,
+                    context
+                );
+                if (size is not null)
+                {
+                    sizes.Add(size);
+                }
+            }
+        }
+        return sizes.ToImmutable();
+    }
+
+    private static SizeDesign? ReadSize(
+        ScalarNode key,
+        MapNode map,
+        MapNode quilt,
+        House house,
+        ImmutableArray<Coloring> colorings,
+        int order,
+        ReadContext context
+    )
+    {
+        MapNode? change = ReadContext.Map(map, "change");
+        MapNode own = Overlay(quilt, change);
+        House rules = HouseReader.Read(ReadContext.Map(change, "house"), house, context);
+        rules = QuiltReader.WithBacking(own, rules, context);
+        Fill? fill = ReadContext.Text(map, "map") is { } drawn
+            ? FillReader.ReadMap(drawn, colorings, context)
+            : null;
+        QuiltDesign? design = QuiltReader.Read(own, fill, colorings, context);
+        Length? block = context.Measure(map, "block", "block size");
+        ScalarNode? blocks = ReadContext.Text(map, "blocks");
+        (int Columns, int Rows)? grid = blocks is null
+            ? null
+            : context.Grid(blocks.Whole.Trim(), $"blocks of size \"{key.Value}\"");
+        if (grid is { } g && ((long)g.Columns * g.Rows) > MostBlocks)
+        {
+            context.Report(
+                PP0220_TooManyBlocks.Found(
+                    blocks!.Span,
+                    $"size \"{key.Value}\"",
+                    g.Columns,
+                    g.Rows,
+                    MostBlocks
+                )
+            );
+            return null;
+        }
+        return design is null || grid is null
+            ? null
+            : new SizeDesign(
+                key.Value,
+                ReadContext.Text(map, "name")?.Value.Trim() ?? Capitalized(key.Value),
+                grid.Value.Columns,
+                grid.Value.Rows,
+                block,
+                design,
+                rules,
+                order,
+                key.Span
+            );
+    }
+
+    /// <summary>
+    /// The quilt with a size's changes laid over it. A list is replaced whole; a map is changed key by key.
+    /// </summary>
+    private static MapNode Overlay(MapNode quilt, MapNode? change)
+    {
+        if (change is null)
+        {
+            return quilt;
+        }
+        var entries = quilt.Entries.ToBuilder();
+        foreach (Entry entry in change.Entries)
+        {
+            int at = entries.ToImmutable().IndexOf(quilt.Find(entry.Key.Value)!);
+            if (at < 0)
+            {
+                entries.Add(entry);
+            }
+            else
+            {
+                // A fill names one way of filling, so another replaces it; sashing keeps what is not named.
+                bool merge =
+                    entry.Key.Value != "fill"
+                    && entry.Value is MapNode
+                    && entries[at].Value is MapNode;
+                entries[at] = merge
+                    ? entry with
+                    {
+                        Value = Overlay((MapNode)entries[at].Value, (MapNode)entry.Value),
+                    }
+                    : entry;
+            }
+        }
+        return quilt with { Entries = entries.ToImmutable() };
+    }
+
+    private static string Capitalized(string key) =>
+        key.Length == 0 ? key : char.ToUpperInvariant(key[0]) + key[1..].Replace('-', ' ');
+}

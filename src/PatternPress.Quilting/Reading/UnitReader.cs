@@ -1,0 +1,196 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Rules;
+using PatternPress.Quilting.Techniques;
+using PatternPress.Source;
+using PatternPress.Source.Syntax;
+
+namespace PatternPress.Quilting.Reading;
+
+/// <summary>
+/// Reads what stands behind a letter of a block's map: <c>[each [2 x 1]] kind [places] [4 x 4] [of measure][, parts]
+/// [on part]</c>.
+/// </summary>
+internal static class UnitReader
+{
+    /// <summary>A unit and, with "each", the cells that every one of them takes.</summary>
+    public sealed record Reading(UnitDesign Design, (int Columns, int Rows)? Each);
+
+    public static Reading? Read(string block, string letter, ScalarNode text, ReadContext context)
+    {
+        ImmutableArray<Slice> words = text.Words();
+        int at = 0;
+        (int, int)? each = null;
+        if (words.Length > 0 && words[0].Text == "each")
+        {
+            at++;
+            each = (1, 1);
+            if (TakeGrid(words, ref at, out Sourced<(int, int)> cells))
+            {
+                each = cells.Value;
+            }
+        }
+        if (at >= words.Length)
+        {
+            return null;
+        }
+        Slice keyword = WithoutComma(words[at], out bool comma);
+        at++;
+        if (!UnitKindCatalog.TryFind(keyword.Text, out UnitKind? kind))
+        {
+            context.Report(
+                PP0205_UnknownUnit.Found(
+                    keyword.Span,
+                    keyword.Text,
+                    UnitKindCatalog.All.Select(k => k.Keyword)
+                )
+            );
+            return null;
+        }
+        var places = ImmutableArray.CreateBuilder<Sourced<string>>();
+        var parts = ImmutableArray.CreateBuilder<Sourced<string>>();
+        Sourced<(int Columns, int Rows)>? grid = null;
+        Sourced<Length>? measure = null;
+        Sourced<string>? ground = null;
+        bool commaAhead = words.Skip(at).Any(w => w.Text.EndsWith(','));
+        // Before the comma: places, a grid, a measure. Behind it, or where there is none: parts.
+        while (!comma && at < words.Length)
+        {
+            if (words[at].Text == "of")
+            {
+                measure = TakeMeasure(words, ref at, out comma, context);
+                continue;
+            }
+            if (TakeGrid(words, ref at, out Sourced<(int, int)> cells, out comma))
+            {
+                grid = cells;
+                continue;
+            }
+            Slice word = WithoutComma(words[at], out bool ends);
+            if (!PlaceWords.All.Contains(word.Text))
+            {
+                if (!commaAhead)
+                {
+                    break;
+                }
+                context.Report(
+                    PP0206_UnitWordsWithoutMeaning.Found(
+                        new UnitProblem(
+                            UnitProblemKind.Words,
+                            word.Span,
+                            $"\"{word.Text}\" is no direction, corner or count",
+                            $"A {kind.Name} is written like this: {kind.Example}",
+                            Nearest.To(word.Text, PlaceWords.All) is { } nearest
+                                ? $"did you mean \"{nearest}\"?"
+                                : "part names stand behind the comma"
+                        ),
+                        letter,
+                        block
+                    )
+                );
+            }
+            else
+            {
+                places.Add(ReadContext.Sourced(word));
+            }
+            comma = ends;
+            at++;
+        }
+        for (; at < words.Length; at++)
+        {
+            Slice word = WithoutComma(words[at], out _);
+            if (word.IsEmpty)
+            {
+                continue;
+            }
+            if (word.Text == "on" && at + 1 < words.Length)
+            {
+                at++;
+                ground = ReadContext.Sourced(WithoutComma(words[at], out _));
+            }
+            else
+            {
+                parts.Add(ReadContext.Sourced(word));
+            }
+        }
+        var design = new UnitDesign(
+            letter,
+            ReadContext.Sourced(keyword),
+            places.ToImmutable(),
+            grid,
+            measure,
+            parts.ToImmutable(),
+            ground,
+            text.Span
+        );
+        return new Reading(design, each);
+    }
+
+    private static Slice WithoutComma(Slice word, out bool comma)
+    {
+        comma = word.Text.EndsWith(',');
+        return comma ? word.Sub(0, word.Length - 1) : word;
+    }
+
+    // "4 x 4", "4x4": one to three words.
+    private static bool TakeGrid(
+        ImmutableArray<Slice> words,
+        ref int at,
+        out Sourced<(int, int)> grid,
+        out bool comma
+    )
+    {
+        comma = false;
+        foreach (int count in new[] { 3, 1 })
+        {
+            if (at + count > words.Length)
+            {
+                continue;
+            }
+            Slice last = WithoutComma(words[at + count - 1], out bool ends);
+            Slice whole = words[at]
+                .Scalar.Whole.Sub(words[at].Offset, last.Offset + last.Length - words[at].Offset);
+            if (ReadContext.TryGrid(whole.Text, out var cells))
+            {
+                grid = new(cells, whole.Span);
+                comma = ends;
+                at += count;
+                return true;
+            }
+        }
+        grid = default;
+        return false;
+    }
+
+    private static bool TakeGrid(
+        ImmutableArray<Slice> words,
+        ref int at,
+        out Sourced<(int, int)> grid
+    ) => TakeGrid(words, ref at, out grid, out _);
+
+    // "of 1 1/2", "of 1 1/2 in": everything up to the comma.
+    private static Sourced<Length>? TakeMeasure(
+        ImmutableArray<Slice> words,
+        ref int at,
+        out bool comma,
+        ReadContext context
+    )
+    {
+        comma = false;
+        int first = ++at;
+        Slice last = default;
+        while (at < words.Length && !comma)
+        {
+            last = WithoutComma(words[at], out comma);
+            at++;
+        }
+        if (first >= words.Length)
+        {
+            return null;
+        }
+        Slice whole = words[first]
+            .Scalar.Whole.Sub(words[first].Offset, last.Offset + last.Length - words[first].Offset);
+        return context.Measure(whole, "measure") is { } length ? new(length, whole.Span) : null;
+    }
+}

@@ -1,0 +1,2 @@
+global using NUnit.Framework;
+global using Shouldly;
