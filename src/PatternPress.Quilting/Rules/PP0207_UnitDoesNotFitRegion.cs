@@ -36,7 +36,7 @@ public sealed class PP0207_UnitDoesNotFitRegion : ReadingRule
             problem.Hint,
             new Label(
                 region,
-                size is null ? $"{Wording.Inches(width, height)} finished" : "the region"
+                size is null ? $"{Wording.Measure(width, height)} finished" : "the region"
             )
         );
         return new Finding(
@@ -44,7 +44,7 @@ public sealed class PP0207_UnitDoesNotFitRegion : ReadingRule
             size,
             size is null ? ""
                 : problem.Text.Length > 0 ? problem.Text
-                : $"the region is {Wording.Inches(width, height)} finished"
+                : $"the region is {Wording.Measure(width, height)} finished"
         );
     }
 }

@@ -24,17 +24,17 @@ public sealed class PP0216_MeasureOutOfRange : ReadingRule
     ) =>
         Instance.Report(
             span,
-            $"{what} cannot be {Wording.Inches(value)}",
+            $"{what} cannot be {Wording.Measure(value)}",
             value < least ? "too small" : "too large",
             value.Sign < 0 ? "A measure cannot be negative." : "",
-            $"use {Wording.Inches(least)} to {Wording.Inches(most)}"
+            $"use {Wording.Measure(least)} to {Wording.Measure(most)}"
         );
 
     /// <summary>The measure must be more than zero and has no other least value.</summary>
     public static Diagnostic NotPositive(Span span, string what, Length value) =>
         Instance.Report(
             span,
-            $"{what} cannot be {Wording.Inches(value)}",
+            $"{what} cannot be {Wording.Measure(value)}",
             value.Sign < 0 ? "negative" : "zero",
             hint: "use a measure larger than zero"
         );

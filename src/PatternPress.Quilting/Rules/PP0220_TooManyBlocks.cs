@@ -33,8 +33,8 @@ public sealed class PP0220_TooManyBlocks : ReadingRule
     ) =>
         Instance.Report(
             span,
-            $"size \"{size}\" would be {Wording.Inches(width, height)}",
-            $"more than {Wording.Inches(limit)}",
+            $"size \"{size}\" would be {Wording.Measure(width, height)}",
+            $"more than {Wording.Measure(limit)}",
             "No quilt that a person sews is that large.",
             "use fewer or smaller blocks"
         );

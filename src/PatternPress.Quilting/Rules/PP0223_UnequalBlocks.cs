@@ -35,6 +35,6 @@ public sealed class PP0223_UnequalBlocks : ReadingRule
                 others: new Label(other, "and this one")
             ),
             size,
-            $"\"{key}\" finishes {Wording.Inches(width, height)}, \"{otherKey}\" {Wording.Inches(otherWidth, otherHeight)}"
+            $"\"{key}\" finishes {Wording.Measure(width, height)}, \"{otherKey}\" {Wording.Measure(otherWidth, otherHeight)}"
         );
 }

@@ -10,7 +10,47 @@ namespace PatternPress.Quilting.Rules;
 public static class RuleCatalog
 {
     /// <summary>The rules that are run on the computed result, by code.</summary>
-    public static ImmutableArray<CheckingRule> Checking { get; } = [];
+    public static ImmutableArray<CheckingRule> Checking { get; } =
+    [
+        new PP0231_UnusedFabric(),
+        new PP0232_UnusedColoring(),
+        new PP0233_UnusedBlock(),
+        new PP0234_FabricsOfOneName(),
+        new PP0235_PatchesThatDoNotTile(),
+        new PP0236_SeamsOfUnequalLength(),
+        new PP0237_BorderThatDoesNotClose(),
+        new PP0238_BiasOnOuterEdge(),
+        new PP0239_RepeatedNeighbors(),
+        new PP0240_BordersThatMerge(),
+        new PP0241_SizesAlike(),
+        new PP0301_UnitWithoutMethod(),
+        new PP0302_MethodThatDoesNotFit(),
+        new PP0303_PieceWiderThanFabric(),
+        new PP0304_PieceWithoutSize(),
+        new PP0305_TooManyPieces(),
+        new PP0306_BackingWithoutPanels(),
+        new PP0307_CutBetweenRulerMarks(),
+        new PP0308_CountsThatDoNotComeOut(),
+        new PP0309_LeftoverUnits(),
+        new PP0310_UnusedYardage(),
+        new PP0311_ShortOverhang(),
+        new PP0312_BackingOfManyPanels(),
+        new PP0313_NarrowBinding(),
+        new PP0314_SlenderPieces(),
+        new PP0315_VeryManyPatches(),
+        new PP0316_DirectionalPrintTurned(),
+        new PP0317_BattingBeyondPackages(),
+        new PP0401_TypedNumber(),
+        new PP0402_ContradictingNumber(),
+        new PP0403_MissingIntroduction(),
+        new PP0404_MissingSkillLevel(),
+        new PP0405_SizeSmallerThanItsBed(),
+        new PP0406_SizeBeyondAnyBed(),
+        new PP0407_InfantSize(),
+        new PP0421_IndistinctNeighbors(),
+        new PP0422_IndistinctInGrey(),
+        new PP0423_IndistinctToTheColorBlind(),
+    ];
 
     /// <summary>The rules met while reading. Built only when somebody asks for the whole catalogue.</summary>
     public static ImmutableArray<ReadingRule> Reading =>

@@ -1,10 +1,42 @@
 using System.Collections.Immutable;
+using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
+using PatternPress.Quilting.Rules.Neighbors;
+using PatternPress.Source;
 
 namespace PatternPress.Quilting.Rules;
 
 /// <summary>What the checking rules look at: the pattern as designed and what was computed from it.</summary>
-/// <param name="Pattern">The design.</param>
-/// <param name="Quilts">One for every size that could be resolved, in the designer's order.</param>
-public sealed record RuleContext(Pattern Pattern, ImmutableArray<Quilt> Quilts);
+/// <param name="pattern">The design.</param>
+/// <param name="quilts">One for every size that could be resolved, in the designer's order.</param>
+/// <param name="making">How those sizes are made, with the problems met.</param>
+/// <param name="source">The file's text, so that a rule can point into prose; null points at the whole of it.</param>
+public sealed class RuleContext(
+    Pattern pattern,
+    ImmutableArray<Quilt> quilts,
+    Making making,
+    SourceText? source = null
+)
+{
+    private ImmutableArray<SizeNeighbors>? _neighbors;
+
+    public Pattern Pattern { get; } = pattern;
+
+    public ImmutableArray<Quilt> Quilts { get; } = quilts;
+
+    public Making Making { get; } = making;
+
+    public SourceText? Source { get; } = source;
+
+    /// <summary>Whether every size was resolved: only then is "nowhere used" true.</summary>
+    public bool IsWhole => Quilts.Length == Pattern.Sizes.Length;
+
+    /// <summary>Which fabrics touch in each size; worked out once for all rules that ask.</summary>
+    internal ImmutableArray<SizeNeighbors> Neighbors =>
+        _neighbors ??= [.. NeighborFinder.Find(Quilts)];
+
+    /// <summary>The different colored blocks of a quilt, in order of coloring.</summary>
+    internal static IEnumerable<ColoredBlock> BlocksOf(Quilt quilt) =>
+        quilt.BlockCounts().Select(count => count.Block);
+}

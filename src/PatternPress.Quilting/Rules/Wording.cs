@@ -1,4 +1,7 @@
+using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Resolving;
 using PatternPress.Source;
 
 namespace PatternPress.Quilting.Rules;
@@ -40,15 +43,71 @@ internal static class Wording
     public static string Count(long number, string one, string many) =>
         number == 1 ? $"1 {one}" : $"{number} {many}";
 
-    /// <summary>"12 1/2 in"; a length with roots as "about 8.485 in".</summary>
-    public static string Inches(Length length) =>
-        length.Inches.IsRational
-            ? LengthText.Inches(length) + " in"
-            : $"about {length.Inches.ToDouble():0.###} in";
+    /// <summary>Where units are used: "G of block \"lamp\"".</summary>
+    public static string Uses(IEnumerable<BlockUse> uses) =>
+        string.Join(
+            ", ",
+            uses.GroupBy(use => use.Block)
+                .Select(block =>
+                    $"{string.Join(" and ", block.Select(use => $"\"{use.Letter}\"").Distinct())} of block \"{block.Key}\""
+                )
+        );
+
+    /// <summary>The words of the source that a class of units comes from.</summary>
+    public static Span SpanOf(Pattern pattern, UnitClass units) =>
+        units
+            .Uses.Select(use =>
+                pattern
+                    .Block(use.Block)
+                    ?.Units.FirstOrDefault(u => u.Design.Letter == use.Letter)
+                    ?.Design.Span
+            )
+            .FirstOrDefault(span => span is not null)
+        ?? Span.None;
+
+    /// <summary>What a piece is cut for: "a piece of unit 1a", "a strip of border 2".</summary>
+    public static string Purpose(CutPurpose purpose) =>
+        purpose switch
+        {
+            CutPurpose.UnitPiece p => $"the {p.Piece} of unit {p.Unit}",
+            CutPurpose.BlockPatch => "a patch of a block",
+            CutPurpose.PlainBlock => "a plain block",
+            CutPurpose.Sashing { Kind: SashKind.Cornerstone } => "a cornerstone",
+            CutPurpose.Sashing or CutPurpose.SashingJoined => "a strip of sashing",
+            CutPurpose.Border { Part: BorderPart.Corners } p =>
+                $"a corner square of border {p.Number}",
+            CutPurpose.Border p => $"a strip of border {p.Number}",
+            CutPurpose.Binding => "a strip of binding",
+            _ => "a piece",
+        };
+
+    /// <summary>"12 1/2 in", "30 cm"; a length with roots as "about 8.485 in".</summary>
+    public static string Measure(Length length) => $"{Number(length)} {Unit(length)}";
 
     /// <summary>"12 1/2 × 6 1/2 in".</summary>
-    public static string Inches(Length width, Length height) =>
-        width.Inches.IsRational && height.Inches.IsRational
-            ? $"{LengthText.Inches(width)} × {LengthText.Inches(height)} in"
-            : $"about {width.Inches.ToDouble():0.###} × {height.Inches.ToDouble():0.###} in";
+    public static string Measure(Length width, Length height) =>
+        Unit(width) == Unit(height)
+            ? $"{Number(width)} × {Number(height)} {Unit(width)}"
+            : $"{Measure(width)} × {Measure(height)}";
+
+    /// <summary>"2 3/8 yd", "1.5 m".</summary>
+    public static string Measure(Yardage yardage) =>
+        IsMetric(yardage.ToBuy)
+            ? $"{LengthText.Centimetres(yardage.ToBuy / 100)} m"
+            : $"{LengthText.Mixed(yardage.Yards)} yd";
+
+    /// <summary>"2 %" of the whole, rounded to whole per cent.</summary>
+    public static string PerCent(double share) =>
+        $"{Math.Round(share * 100, MidpointRounding.AwayFromZero):0} %";
+
+    private static string Number(Length length) =>
+        !length.Inches.IsRational ? $"about {length.Inches.ToDouble():0.###}"
+        : IsMetric(length) ? LengthText.Centimetres(length)
+        : LengthText.Inches(length);
+
+    private static string Unit(Length length) => IsMetric(length) ? "cm" : "in";
+
+    // One centimetre is 50/127 in: only a length that came from centimetres has that prime below its bar.
+    private static bool IsMetric(Length length) =>
+        length.Inches.IsRational && length.Inches.One.Denominator % 127 == 0;
 }

@@ -1,0 +1,237 @@
+using PatternPress.Quilting.Geometry;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Resolving;
+
+namespace PatternPress.Quilting.Rules.Neighbors;
+
+/// <summary>
+/// Finds the fabrics that share a seam. Each colored block is looked into once; between blocks, sashing and borders
+/// only the sides that meet are compared, and equal meetings only once.
+/// </summary>
+internal static class NeighborFinder
+{
+    public static IEnumerable<SizeNeighbors> Find(IEnumerable<Quilt> quilts)
+    {
+        var faces = new Faces();
+        foreach (Quilt quilt in quilts)
+        {
+            var found = new Found(quilt.Pattern);
+            foreach (ColoredBlock block in RuleContext.BlocksOf(quilt))
+            {
+                Within(block, faces.EdgesOf(block), found);
+            }
+            List<Tile> tiles = Tiles(quilt, faces);
+            Between(tiles, t => t.Place.Right, t => t.Place.X, beside: true, found);
+            Between(tiles, t => t.Place.Bottom, t => t.Place.Y, beside: false, found);
+            yield return new SizeNeighbors(quilt.Size.Key, found.Pairs());
+        }
+    }
+
+    private static void Within(ColoredBlock block, Edge[] edges, Found found)
+    {
+        for (int i = 0; i < edges.Length; i++)
+        {
+            for (int j = 0; j < i; j++)
+            {
+                if (
+                    edges[i].Fabric != edges[j].Fabric
+                    && !found.Has(edges[i].Fabric, edges[j].Fabric)
+                    && edges[i].Touches(edges[j])
+                )
+                {
+                    found.Add(edges[i].Fabric, edges[j].Fabric, $"in {NameOf(block)}");
+                }
+            }
+        }
+    }
+
+    private static List<Tile> Tiles(Quilt quilt, Faces faces)
+    {
+        var tiles = new List<Tile>();
+        foreach (BlockPlace place in quilt.Places)
+        {
+            tiles.Add(new(place.Place, NameOf(place.Block), faces.Of(place)));
+        }
+        foreach (Sash sash in quilt.Sashes)
+        {
+            string name = sash.Kind == SashKind.Cornerstone ? "a cornerstone" : "the sashing";
+            tiles.Add(new(sash.Place, name, faces.Of(sash.Place, sash.Fabric)));
+        }
+        foreach (Border border in quilt.Borders)
+        {
+            foreach (BorderPiece piece in border.Pieces)
+            {
+                tiles.Add(
+                    new(piece.Place, $"border {border.Number}", faces.Of(piece.Place, piece.Fabric))
+                );
+            }
+        }
+        return tiles;
+    }
+
+    /// <param name="near">Where a tile ends.</param>
+    /// <param name="far">Where a tile begins.</param>
+    /// <param name="beside">Whether the tiles meet left and right; else above and below.</param>
+    private static void Between(
+        List<Tile> tiles,
+        Func<Tile, Length> near,
+        Func<Tile, Length> far,
+        bool beside,
+        Found found
+    )
+    {
+        ILookup<Length, Tile> beginning = tiles.ToLookup(far);
+        var met = new HashSet<(TileFace, TileFace, Length)>();
+        foreach (IGrouping<Length, Tile> ending in tiles.GroupBy(near))
+        {
+            foreach (Tile first in ending)
+            {
+                foreach (Tile second in beginning[ending.Key])
+                {
+                    Length shift = beside
+                        ? second.Place.Y - first.Place.Y
+                        : second.Place.X - first.Place.X;
+                    bool meet = beside
+                        ? first.Place.Y < second.Place.Bottom && second.Place.Y < first.Place.Bottom
+                        : first.Place.X < second.Place.Right && second.Place.X < first.Place.Right;
+                    if (meet && met.Add((first.Face, second.Face, shift)))
+                    {
+                        Meet(first, second, beside, found);
+                    }
+                }
+            }
+        }
+    }
+
+    private static void Meet(Tile first, Tile second, bool beside, Found found)
+    {
+        double x = (second.Place.X - first.Place.X).Inches.ToDouble(),
+            y = (second.Place.Y - first.Place.Y).Inches.ToDouble();
+        foreach (Edge a in beside ? first.Face.Right : first.Face.Bottom)
+        {
+            foreach (Edge b in beside ? second.Face.Left : second.Face.Top)
+            {
+                if (a.Fabric == b.Fabric || found.Has(a.Fabric, b.Fabric))
+                {
+                    continue;
+                }
+                Edge moved = new(b.FromX + x, b.FromY + y, b.ToX + x, b.ToY + y, b.Fabric);
+                if (a.Touches(moved))
+                {
+                    found.Add(
+                        a.Fabric,
+                        b.Fabric,
+                        first.Name == second.Name
+                            ? $"where {first.Name} meets itself"
+                            : $"where {first.Name} meets {second.Name}"
+                    );
+                }
+            }
+        }
+    }
+
+    private static string NameOf(ColoredBlock block) =>
+        block.Block is null
+            ? $"plain block \"{block.Key}\""
+            : $"block \"{block.Block.Key}\" in coloring \"{block.Key}\"";
+
+    /// <summary>Edges and sides, worked out once for each block, turn and strip that looks different.</summary>
+    private sealed class Faces
+    {
+        private readonly Dictionary<ColoredBlock, Edge[]> _edges = [];
+        private readonly Dictionary<(ColoredBlock, Turn), TileFace> _blocks = [];
+        private readonly Dictionary<(Length, Length, string), TileFace> _strips = [];
+
+        public Edge[] EdgesOf(ColoredBlock block)
+        {
+            if (!_edges.TryGetValue(block, out Edge[]? edges))
+            {
+                var unturned = new BlockPlace(
+                    0,
+                    0,
+                    block,
+                    Turn.None,
+                    new Rect(Length.Zero, Length.Zero, block.Width, block.Height)
+                );
+                edges = [.. unturned.Patches().SelectMany(Edge.Of)];
+                _edges.Add(block, edges);
+            }
+            return edges;
+        }
+
+        public TileFace Of(BlockPlace place)
+        {
+            if (!_blocks.TryGetValue((place.Block, place.Turn), out TileFace? face))
+            {
+                double width = place.Block.Width.Inches.ToDouble(),
+                    height = place.Block.Height.Inches.ToDouble();
+                face = new TileFace(
+                    EdgesOf(place.Block).Select(e => Turned(e, place.Turn, width, height)),
+                    place.Turn.SwapsSides ? height : width,
+                    place.Turn.SwapsSides ? width : height
+                );
+                _blocks.Add((place.Block, place.Turn), face);
+            }
+            return face;
+        }
+
+        public TileFace Of(Rect place, string fabric)
+        {
+            if (!_strips.TryGetValue((place.Width, place.Height, fabric), out TileFace? face))
+            {
+                var patch = new Patch(
+                    new Rect(Length.Zero, Length.Zero, place.Width, place.Height).ToPolygon(),
+                    fabric
+                );
+                face = new TileFace(
+                    Edge.Of(patch),
+                    place.Width.Inches.ToDouble(),
+                    place.Height.Inches.ToDouble()
+                );
+                _strips.Add((place.Width, place.Height, fabric), face);
+            }
+            return face;
+        }
+
+        private static Edge Turned(Edge e, Turn turn, double width, double height) =>
+            turn.Quarters switch
+            {
+                1 => new(height - e.FromY, e.FromX, height - e.ToY, e.ToX, e.Fabric),
+                2 => new(
+                    width - e.FromX,
+                    height - e.FromY,
+                    width - e.ToX,
+                    height - e.ToY,
+                    e.Fabric
+                ),
+                3 => new(e.FromY, width - e.FromX, e.ToY, width - e.ToX, e.Fabric),
+                _ => e,
+            };
+    }
+
+    /// <summary>The pairs so far, each with the first place where it was met.</summary>
+    private sealed class Found(Pattern pattern)
+    {
+        private readonly Dictionary<string, int> _order = pattern.Fabrics.ToDictionary(
+            f => f.Key,
+            f => f.Order
+        );
+        private readonly Dictionary<(string, string), string> _pairs = [];
+
+        public bool Has(string a, string b) => _pairs.ContainsKey(InOrder(a, b));
+
+        public void Add(string a, string b, string where) => _pairs.TryAdd(InOrder(a, b), where);
+
+        public System.Collections.Immutable.ImmutableArray<FabricPair> Pairs() =>
+            [
+                .. _pairs
+                    .OrderBy(p => _order[p.Key.Item1])
+                    .ThenBy(p => _order[p.Key.Item2])
+                    .Select(p => new FabricPair(p.Key.Item1, p.Key.Item2, p.Value)),
+            ];
+
+        private (string, string) InOrder(string a, string b) =>
+            _order[a] <= _order[b] ? (a, b) : (b, a);
+    }
+}

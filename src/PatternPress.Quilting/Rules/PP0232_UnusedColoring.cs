@@ -1,0 +1,40 @@
+using PatternPress.Quilting.Model;
+using PatternPress.Source.Diagnostics;
+
+namespace PatternPress.Quilting.Rules;
+
+/// <summary>A coloring is placed in no size.</summary>
+public sealed class PP0232_UnusedColoring : CheckingRule
+{
+    public PP0232_UnusedColoring()
+        : base("PP0232", Severity.Warning, "Coloring that no size uses") { }
+
+    public override IEnumerable<Finding> Check(RuleContext context)
+    {
+        if (!context.IsWhole)
+        {
+            yield break;
+        }
+        var placed = context
+            .Quilts.SelectMany(quilt => quilt.Places)
+            .Select(place => place.Block.Key)
+            .ToHashSet(StringComparer.Ordinal);
+        var named = context
+            .Pattern.Sizes.SelectMany(size => size.Quilt.Fill.Rows)
+            .SelectMany(row => row)
+            .Select(cell => cell.Coloring)
+            .ToHashSet(StringComparer.Ordinal);
+        foreach (Coloring coloring in context.Pattern.Colorings.Where(c => !placed.Contains(c.Key)))
+        {
+            bool tooFewPlaces = named.Contains(coloring.Key);
+            yield return Find(
+                coloring.Span,
+                $"coloring \"{coloring.Key}\" is placed in no size",
+                tooFewPlaces ? "the fill never gets this far" : "no fill names it",
+                hint: tooFewPlaces
+                    ? "no size has enough blocks to reach it: take it out of the fill, or is a size too small?"
+                    : "name it in the fill, or delete it"
+            );
+        }
+    }
+}

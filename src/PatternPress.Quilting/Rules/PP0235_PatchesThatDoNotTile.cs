@@ -1,0 +1,170 @@
+using PatternPress.Quilting.Geometry;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Resolving;
+using PatternPress.Quilting.Techniques;
+using PatternPress.Source;
+using PatternPress.Source.Diagnostics;
+
+namespace PatternPress.Quilting.Rules;
+
+/// <summary>
+/// Patches leave a gap or lie over each other, computed exactly: within each unit, within each block, and over the
+/// whole quilt.
+/// </summary>
+public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
+{
+    public PP0235_PatchesThatDoNotTile()
+        : base("PP0235", Severity.Error, "Patches that do not tile") { }
+
+    public override IEnumerable<Finding> Check(RuleContext context)
+    {
+        foreach (Quilt quilt in context.Quilts)
+        {
+            string size = quilt.Size.Key;
+            var seen = new HashSet<Block>();
+            foreach (ColoredBlock colored in RuleContext.BlocksOf(quilt))
+            {
+                if (colored.Block is not { } block || !seen.Add(block))
+                {
+                    continue;
+                }
+                foreach (BlockUnit unit in block.Units)
+                {
+                    UnitForm form = unit.Drawn.Form;
+                    if (
+                        Fault(
+                            [.. form.Patches.Select(p => p.Shape)],
+                            Whole(form.Width, form.Height)
+                        ) is
+                        { } unitFault
+                    )
+                    {
+                        yield return FindIn(
+                            size,
+                            unit.Region.Design.Span,
+                            $"the patches of unit \"{unit.Region.Design.Letter}\" in block \"{block.Key}\" do not fill it",
+                            $"a {form.Kind.Name}",
+                            unitFault
+                        );
+                    }
+                }
+                if (
+                    Fault(
+                        [.. block.Units.Select(u => u.Place.ToPolygon())],
+                        Whole(block.Width, block.Height)
+                    ) is
+                    { } blockFault
+                )
+                {
+                    yield return FindIn(
+                        size,
+                        block.Design.Span,
+                        $"the units of block \"{block.Key}\" do not fill it",
+                        "this block",
+                        blockFault
+                    );
+                }
+            }
+            if (Fault(Tiles(quilt), Whole(quilt.Width, quilt.Height)) is { } quiltFault)
+            {
+                yield return FindIn(
+                    size,
+                    quilt.Size.Quilt.Span,
+                    "blocks, sashing and borders do not fill the quilt",
+                    "the quilt",
+                    quiltFault
+                );
+            }
+        }
+    }
+
+    private static Rect Whole(Length width, Length height) =>
+        new(Length.Zero, Length.Zero, width, height);
+
+    private static List<Polygon> Tiles(Quilt quilt) =>
+        [
+            .. quilt.Places.Select(p => p.Place.ToPolygon()),
+            .. quilt.Sashes.Select(s => s.Place.ToPolygon()),
+            .. quilt.Borders.SelectMany(b => b.Pieces).Select(p => p.Place.ToPolygon()),
+        ];
+
+    /// <summary>What is wrong, with the numbers; null if the shapes cover the whole exactly once.</summary>
+    private static string? Fault(List<Polygon> shapes, Rect whole)
+    {
+        Area covered = Area.Zero;
+        foreach (Polygon shape in shapes)
+        {
+            covered += shape.Area;
+            Rect bounds = shape.Bounds;
+            if (
+                bounds.X < whole.X
+                || bounds.Y < whole.Y
+                || bounds.Right > whole.Right
+                || bounds.Bottom > whole.Bottom
+            )
+            {
+                return $"the patch {Wording.Measure(bounds.Width, bounds.Height)} at {bounds.UpperLeft} reaches beyond {Wording.Measure(whole.Width, whole.Height)}";
+            }
+        }
+        if (Overlap(shapes) is { } overlap)
+        {
+            return $"two patches lie over each other near {overlap}";
+        }
+        Area gap = whole.Area - covered;
+        // Inside the whole and nowhere twice: then only a gap can be left.
+        return gap.SquareInches.Sign == 0
+            ? null
+            : $"{gap.SquareInches.ToDouble():0.####} of {whole.Area.SquareInches.ToDouble():0.####} sq in are not covered";
+    }
+
+    /// <summary>A place that two shapes share; null if there is none. Goes down the shapes from the top.</summary>
+    private static Point? Overlap(List<Polygon> shapes)
+    {
+        var sorted = shapes.Select(s => (Shape: s, s.Bounds)).OrderBy(s => s.Bounds.Y).ToList();
+        var open = new List<(Polygon Shape, Rect Bounds)>();
+        foreach ((Polygon Shape, Rect Bounds) next in sorted)
+        {
+            open.RemoveAll(o => o.Bounds.Bottom <= next.Bounds.Y);
+            foreach ((Polygon shape, Rect bounds) in open)
+            {
+                if (
+                    bounds.X < next.Bounds.Right
+                    && next.Bounds.X < bounds.Right
+                    && !Separated(shape, next.Shape)
+                    && !Separated(next.Shape, shape)
+                )
+                {
+                    return new Point(
+                        Length.Max(bounds.X, next.Bounds.X),
+                        Length.Max(bounds.Y, next.Bounds.Y)
+                    );
+                }
+            }
+            open.Add(next);
+        }
+        return null;
+    }
+
+    // Convex shapes share no area exactly when an edge of one has all of the other on its outer side. All patches are
+    // convex: triangles, squares, rectangles, trapezoids.
+    private static bool Separated(Polygon one, Polygon other)
+    {
+        for (int i = 0; i < one.Corners.Length; i++)
+        {
+            Point from = one.Corners[i],
+                along = one.Corners[(i + 1) % one.Corners.Length] - from;
+            bool outside = true;
+            foreach (Point corner in other.Corners)
+            {
+                Point to = corner - from;
+                Exact side = (along.X.Inches * to.Y.Inches) - (along.Y.Inches * to.X.Inches);
+                outside &= side.Sign <= 0;
+            }
+            if (outside)
+            {
+                return true;
+            }
+        }
+        return false;
+    }
+}

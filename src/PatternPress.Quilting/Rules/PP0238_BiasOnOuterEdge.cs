@@ -1,0 +1,99 @@
+using PatternPress.Quilting.Geometry;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Resolving;
+using PatternPress.Quilting.Techniques;
+using PatternPress.Source;
+using PatternPress.Source.Diagnostics;
+
+namespace PatternPress.Quilting.Rules;
+
+/// <summary>A bias edge lies on the outside of a block that nothing frames, or on the outside of the quilt.</summary>
+public sealed class PP0238_BiasOnOuterEdge : CheckingRule
+{
+    public PP0238_BiasOnOuterEdge()
+        : base("PP0238", Severity.Warning, "Bias on an outer edge") { }
+
+    public override IEnumerable<Finding> Check(RuleContext context)
+    {
+        foreach (Quilt quilt in context.Quilts)
+        {
+            bool framed = quilt.Size.Quilt.Sashing is { Around: true } || quilt.Borders.Length > 0;
+            bool sashed = quilt.Size.Quilt.Sashing is not null;
+            foreach (ColoredBlock colored in RuleContext.BlocksOf(quilt))
+            {
+                foreach (UnitRegion region in BiasUnits(colored.Block))
+                {
+                    bool outermost = !framed && IsAtTheEdge(quilt, colored);
+                    if (sashed && !outermost)
+                    {
+                        continue;
+                    }
+                    Finding found = FindIn(
+                        quilt.Size.Key,
+                        region.Design.Span,
+                        outermost
+                            ? $"unit \"{region.Design.Letter}\" of block \"{colored.Block!.Key}\" puts a bias edge on the outside of the quilt"
+                            : $"unit \"{region.Design.Letter}\" of block \"{colored.Block!.Key}\" puts a bias edge on the outside of the block",
+                        $"a {region.Design.Kind.Value} with a bias edge",
+                        "",
+                        "A bias edge stretches while it is handled, and the block grows out of square.",
+                        outermost
+                            ? "add a border, or make the unit so that its outer edge is on the straight grain"
+                            : "make the unit so that its outer edge is on the straight grain, or tell makers to handle it with care"
+                    );
+                    yield return outermost
+                        ? found
+                        : found with
+                        {
+                            Diagnostic = found.Diagnostic with { Severity = Severity.Note },
+                        };
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<UnitRegion> BiasUnits(Block? block)
+    {
+        var seen = new HashSet<string>();
+        foreach (BlockUnit unit in block?.Units ?? [])
+        {
+            if (seen.Contains(unit.Region.Design.Letter))
+            {
+                continue;
+            }
+            UnitForm form = unit.Drawn.Form;
+            bool bias = form.Patches.Any(patch =>
+            {
+                Polygon shape = patch
+                    .Shape.Turned(unit.Drawn.Turn, form.Width, form.Height)
+                    .MoveBy(unit.Place.UpperLeft);
+                return patch.BiasEdges.Any(edge => LiesOutside(shape, edge, block!));
+            });
+            if (bias)
+            {
+                seen.Add(unit.Region.Design.Letter);
+                yield return unit.Region;
+            }
+        }
+    }
+
+    private static bool LiesOutside(Polygon shape, int edge, Block block)
+    {
+        Point from = shape.Corners[edge],
+            to = shape.Corners[(edge + 1) % shape.Corners.Length];
+        return (from.X == to.X && (from.X == Length.Zero || from.X == block.Width))
+            || (from.Y == to.Y && (from.Y == Length.Zero || from.Y == block.Height));
+    }
+
+    private static bool IsAtTheEdge(Quilt quilt, ColoredBlock block) =>
+        quilt.Places.Any(p =>
+            p.Block == block
+            && (
+                p.Place.X == Length.Zero
+                || p.Place.Y == Length.Zero
+                || p.Place.Right == quilt.Width
+                || p.Place.Bottom == quilt.Height
+            )
+        );
+}

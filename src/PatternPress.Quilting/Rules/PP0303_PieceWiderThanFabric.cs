@@ -1,0 +1,38 @@
+using PatternPress.Quilting.Cutting;
+using PatternPress.Source.Diagnostics;
+
+namespace PatternPress.Quilting.Rules;
+
+/// <summary>A piece is wider than its fabric, even turned where it may be turned.</summary>
+public sealed class PP0303_PieceWiderThanFabric : CheckingRule
+{
+    public PP0303_PieceWiderThanFabric()
+        : base("PP0303", Severity.Error, "Piece wider than the fabric") { }
+
+    public override IEnumerable<Finding> Check(RuleContext context)
+    {
+        foreach (
+            MakingProblem.PieceDoesNotFit problem in context.Making.Problems.OfType<MakingProblem.PieceDoesNotFit>()
+        )
+        {
+            if (problem.Piece.Kind != PieceProblemKind.WiderThanFabric)
+            {
+                continue;
+            }
+            Cut cut = problem.Piece.Cut;
+            foreach (string size in problem.Sizes)
+            {
+                yield return FindIn(
+                    size,
+                    context.Pattern.Fabric(cut.Fabric)!.Span,
+                    $"{Wording.Purpose(cut.Purpose)} is wider than fabric \"{cut.Fabric}\"",
+                    $"usable width {Wording.Measure(problem.Piece.Limit)}",
+                    $"{Wording.Measure(problem.Piece.Value)} needed, {Wording.Measure(problem.Piece.Limit)} usable: {Wording.Measure(problem.By)} missing",
+                    hint: cut.Turnable
+                        ? "use a smaller block, or a wider fabric (usable-width)"
+                        : "a directional print is not turned: use a smaller block, a wider fabric (usable-width), or let it run sideways (directional: no)"
+                );
+            }
+        }
+    }
+}

@@ -1,0 +1,51 @@
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Measures;
+using PatternPress.Source.Diagnostics;
+
+namespace PatternPress.Quilting.Rules;
+
+/// <summary>Much of the fabric that makers must buy is not used.</summary>
+public sealed class PP0310_UnusedYardage : CheckingRule
+{
+    // Strip ends, squaring and rounding to an eighth of a yard cost a fifth or so of most fabrics (our own limits). Half
+    // a fabric is worth a word, from half a yard on.
+    private const double Share = 0.5;
+
+    public PP0310_UnusedYardage()
+        : base("PP0310", Severity.Note, "Much unused fabric") { }
+
+    public override IEnumerable<Finding> Check(RuleContext context)
+    {
+        foreach (SizeMaking size in context.Making.Sizes)
+        {
+            foreach (FabricPlan plan in size.Fabrics)
+            {
+                Length bought = plan.Yardage.ToBuy;
+                if (bought < Length.FromYards(new Rational(1, 2)))
+                {
+                    continue;
+                }
+                Area used = plan
+                    .Strips.SelectMany(strip =>
+                        strip.Segments.Select(segment =>
+                            segment.Width * segment.Height * (segment.PiecesPerStrip * strip.Count)
+                        )
+                    )
+                    .Aggregate(Area.Zero, (sum, area) => sum + area);
+                Area whole = bought * plan.UsableWidth;
+                double unused = 1 - (used.SquareInches.ToDouble() / whole.SquareInches.ToDouble());
+                if (unused > Share)
+                {
+                    yield return FindIn(
+                        size.Key,
+                        context.Pattern.Fabric(plan.Fabric)!.Span,
+                        $"more than half of fabric \"{plan.Fabric}\" is left over",
+                        "this fabric",
+                        $"{Wording.PerCent(unused)} of {Wording.Measure(plan.Yardage)} is not used",
+                        hint: "let pieces share strips (plan: thrifty under house), or use this fabric for a border or the binding too"
+                    );
+                }
+            }
+        }
+    }
+}

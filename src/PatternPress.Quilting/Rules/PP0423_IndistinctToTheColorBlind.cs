@@ -1,0 +1,51 @@
+using PatternPress.Quilting.Colors;
+using PatternPress.Source.Diagnostics;
+
+namespace PatternPress.Quilting.Rules;
+
+/// <summary>Fabrics that share a seam look alike to someone with a colour-vision deficiency.</summary>
+public sealed class PP0423_IndistinctToTheColorBlind : CheckingRule
+{
+    private const double Least = 5;
+
+    public PP0423_IndistinctToTheColorBlind()
+        : base("PP0423", Severity.Note, "Neighboring fabrics alike to the color-blind") { }
+
+    public override IEnumerable<Finding> Check(RuleContext context)
+    {
+        var lines = new List<string>();
+        foreach (
+            (ColorVision kind, string name) in new[]
+            {
+                (ColorVision.Protan, "without red cones"),
+                (ColorVision.Deutan, "without green cones"),
+                (ColorVision.Tritan, "without blue cones"),
+            }
+        )
+        {
+            List<string> alike = AlikePairs.Find(
+                context,
+                (a, b) =>
+                    ColorDifference.Between(a, b) >= Least
+                    && ColorDifference.Between(
+                        ColorVisionSimulation.Seen(a, kind),
+                        ColorVisionSimulation.Seen(b, kind)
+                    ) < Least
+            );
+            if (alike.Count > 0)
+            {
+                lines.Add($"{name}: {string.Join(", ", alike)}");
+            }
+        }
+        if (lines.Count > 0)
+        {
+            yield return Find(
+                context.Pattern.Fabrics[0].Span,
+                "some neighboring fabrics look alike to a color-blind maker",
+                "the fabrics",
+                $"Seen {string.Join("; ", lines)}. Their letters and hatches tell them apart.",
+                "nothing to do if that is enough; else make one of each pair lighter or darker"
+            );
+        }
+    }
+}
