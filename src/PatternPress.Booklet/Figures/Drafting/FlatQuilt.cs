@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Geometry;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Resolving;
+
+namespace PatternPress.Booklet.Figures.Drafting;
+
+/// <summary>
+/// A quilt's patches as inexact inches, ready to draw. Equal blocks share the corners of one of them, so that a large
+/// quilt is flattened without exact arithmetic for each patch.
+/// </summary>
+internal sealed class FlatQuilt
+{
+    /// <summary>A patch: corners, and how far they are moved to lie in the quilt.</summary>
+    /// <param name="Place">Index into the quilt's places; −1 for sashing, −2 for borders.</param>
+    public readonly record struct FlatPatch(Spot[] Corners, Spot By, string Fabric, int Place)
+    {
+        public Spot[] Placed()
+        {
+            Spot by = By;
+            return Array.ConvertAll(Corners, corner => corner + by);
+        }
+    }
+
+    public const int Sashing = -1;
+    public const int Border = -2;
+
+    public static FlatQuilt Of(Quilt quilt)
+    {
+        var patches = new List<FlatPatch>();
+        var known = new Dictionary<(string, Length, Length, int), ImmutableArray<FlatPatch>>();
+        for (int i = 0; i < quilt.Places.Length; i++)
+        {
+            BlockPlace place = quilt.Places[i];
+            ColoredBlock block = place.Block;
+            var key = (block.Key, block.Width, block.Height, place.Turn.Quarters);
+            if (!known.TryGetValue(key, out ImmutableArray<FlatPatch> shared))
+            {
+                shared = PatchesOf(block, place.Turn);
+                known.Add(key, shared);
+            }
+            Spot by = ToSpot(place.Place.UpperLeft);
+            foreach (FlatPatch patch in shared)
+            {
+                patches.Add(patch with { By = by, Place = i });
+            }
+        }
+        foreach (Sash sash in quilt.Sashes)
+        {
+            patches.Add(new(ToBox(sash.Place).Corners(), default, sash.Fabric, Sashing));
+        }
+        foreach (Border border in quilt.Borders)
+        {
+            foreach (BorderPiece piece in border.Pieces)
+            {
+                patches.Add(new(ToBox(piece.Place).Corners(), default, piece.Fabric, Border));
+            }
+        }
+        return new FlatQuilt(
+            patches,
+            quilt.Width.Inches.ToDouble(),
+            quilt.Height.Inches.ToDouble()
+        );
+    }
+
+    /// <summary>A block by itself, its upper left corner at the origin.</summary>
+    public static ImmutableArray<FlatPatch> PatchesOf(ColoredBlock block, Turn turn)
+    {
+        Rect room = turn.SwapsSides
+            ? new(Length.Zero, Length.Zero, block.Height, block.Width)
+            : new(Length.Zero, Length.Zero, block.Width, block.Height);
+        return
+        [
+            .. new BlockPlace(0, 0, block, turn, room)
+                .Patches()
+                .Select(p => new FlatPatch(ToSpots(p.Shape), default, p.Fabric, 0)),
+        ];
+    }
+
+    public static Spot ToSpot(Point point) =>
+        new(point.X.Inches.ToDouble(), point.Y.Inches.ToDouble());
+
+    public static Spot[] ToSpots(Polygon shape) => [.. shape.Corners.Select(ToSpot)];
+
+    public static Box ToBox(Rect rect) =>
+        new(
+            rect.X.Inches.ToDouble(),
+            rect.Y.Inches.ToDouble(),
+            rect.Width.Inches.ToDouble(),
+            rect.Height.Inches.ToDouble()
+        );
+
+    private FlatQuilt(List<FlatPatch> patches, double width, double height)
+    {
+        Patches = patches;
+        Width = width;
+        Height = height;
+    }
+
+    public IReadOnlyCollection<FlatPatch> Patches { get; }
+
+    public double Width { get; }
+
+    public double Height { get; }
+}

@@ -1,0 +1,209 @@
+using System.Collections.Immutable;
+using PatternPress.Booklet.Figures.Drafting;
+using PatternPress.Quilting.Resolving;
+using PatternPress.Typesetting;
+using PatternPress.Typesetting.Drawings;
+
+namespace PatternPress.Booklet.Figures;
+
+/// <summary>What a placement chart marks.</summary>
+public enum PlacementDetail
+{
+    /// <summary>Patches where nearly all of them are large enough for a letter, else blocks.</summary>
+    Fitting,
+
+    /// <summary>Every patch carries its fabric's letter.</summary>
+    Patches,
+
+    /// <summary>Every block carries its coloring's key.</summary>
+    Blocks,
+}
+
+/// <summary>
+/// One size drawn large to sew from: which fabric or which block goes where, with the numbers of rows and columns at the
+/// edges and a legend of the fabrics below. Letters and hatches carry the meaning; colour only helps.
+/// </summary>
+public static class PlacementChart
+{
+    /// <summary>The chart is drawn by patches if at least this share of them has room for a letter.</summary>
+    private const double EnoughLetters = 0.9;
+
+    private const double LegendGap = 10;
+
+    public static Picture Draw(
+        Quilt quilt,
+        Palette palette,
+        FigureRoom room,
+        PlacementDetail detail = PlacementDetail.Fitting
+    )
+    {
+        FigureStyle style = palette.Style;
+        var flat = FlatQuilt.Of(quilt);
+        ImmutableArray<string> fabrics = FabricLegend.FabricsOf(quilt);
+        double legend = FabricLegend.HeightFor(fabrics, palette, room.Width.Value);
+        double gutterX =
+                LabelSize.Width(Digits(quilt.Places.Select(p => p.Row)), style.Large.Value) + 6,
+            gutterY = (style.Large.Value * LabelSize.Capital) + 6,
+            edge = style.Bold.Value / 2;
+        double scale = Math.Min(
+            (room.Width.Value - (2 * gutterX) - (2 * edge)) / flat.Width,
+            (room.Height.Value - legend - LegendGap - gutterY - (2 * edge)) / flat.Height
+        );
+        double width = flat.Width * scale,
+            height = flat.Height * scale;
+        double drawn = width + (2 * (gutterX + edge));
+        var by = new Spot(gutterX + edge, gutterY + edge);
+        // A narrow quilt still has the whole width for its legend.
+        double whole = Math.Max(drawn, room.Width.Value);
+        by = by with { X = by.X + ((whole - drawn) / 2) };
+        var letters = new PatchLetters(style, scale);
+        bool patches =
+            detail == PlacementDetail.Patches
+            || (
+                detail == PlacementDetail.Fitting
+                && letters.ShareWithRoom(flat.Patches) >= EnoughLetters
+            );
+        var draft = new Draft(style);
+        if (patches)
+        {
+            PaintPatches(draft, flat, palette, letters, scale, by);
+        }
+        else
+        {
+            PaintBlocks(draft, quilt, flat, palette, scale, by);
+        }
+        var box = new Box(by.X, by.Y, width, height);
+        draft.Area(Paths.Of(box), stroke: style.Pen(style.Bold) with { Join = StrokeJoin.Miter });
+        NumberRows(draft, quilt, box, scale);
+        double bottom = box.Bottom + edge;
+        if (legend > 0)
+        {
+            FabricLegend.Paint(
+                draft,
+                fabrics,
+                palette,
+                new Box(0, bottom + LegendGap, whole, legend)
+            );
+            bottom += LegendGap + legend;
+        }
+        return new(draft.Finish(whole, bottom), FigureWords.PlacementChart(quilt, patches));
+    }
+
+    private static void PaintPatches(
+        Draft draft,
+        FlatQuilt flat,
+        Palette palette,
+        PatchLetters letters,
+        double scale,
+        Spot by
+    )
+    {
+        FigureStyle style = draft.Style;
+        foreach (
+            (string fabric, VectorPath path) in QuiltPicture.FabricPaths(flat, palette, scale, by)
+        )
+        {
+            FabricLook look = palette[fabric];
+            draft.Area(path, look.Color, hatch: look.Hatch);
+        }
+        var seams = new SeamLines();
+        foreach (FlatQuilt.FlatPatch patch in flat.Patches)
+        {
+            seams.Add(patch.Corners, patch.By);
+        }
+        draft.Area(Paths.Lines(seams.Seams(), scale, by), stroke: style.Pen(style.Seam));
+        Points size = letters.SizeFor(flat.Patches);
+        foreach (FlatQuilt.FlatPatch patch in flat.Patches)
+        {
+            FabricLook look = palette[patch.Fabric];
+            if (letters.PlaceIn(patch, size) is { } center)
+            {
+                draft.Label(
+                    look.Key,
+                    (center * scale) + (patch.By * scale) + by,
+                    size,
+                    bold: true,
+                    look.LetterInk,
+                    halo: look.Color,
+                    haloWidth: 1.4
+                );
+            }
+        }
+    }
+
+    private static void PaintBlocks(
+        Draft draft,
+        Quilt quilt,
+        FlatQuilt flat,
+        Palette palette,
+        double scale,
+        Spot by
+    )
+    {
+        FigureStyle style = draft.Style;
+        // Without colour the hatches stand in for it; with colour they would only crowd small patches.
+        foreach (
+            (string fabric, VectorPath path) in QuiltPicture.FabricPaths(flat, palette, scale, by)
+        )
+        {
+            FabricLook look = palette[fabric];
+            draft.Area(path, look.Color, hatch: style.IsBlackOnly ? look.Hatch : null);
+        }
+        var seams = new SeamLines();
+        foreach (FlatQuilt.FlatPatch patch in flat.Patches)
+        {
+            seams.Add(patch.Corners, patch.By);
+        }
+        draft.Area(
+            Paths.Lines(seams.Seams(), scale, by),
+            stroke: style.Pen(style.Hair, style.Quiet)
+        );
+        var blocks = new SeamLines();
+        foreach (BlockPlace place in quilt.Places)
+        {
+            blocks.Add(FlatQuilt.ToBox(place.Place).Corners());
+        }
+        draft.Area(Paths.Lines(blocks.Seams(), scale, by), stroke: style.Pen(style.Edge));
+        foreach (BlockPlace place in quilt.Places)
+        {
+            Box box = FlatQuilt.ToBox(place.Place);
+            KeyPlate.TryPaint(
+                draft,
+                place.Block.Key,
+                (box.Center * scale) + by,
+                box.Width * scale,
+                box.Height * scale
+            );
+        }
+    }
+
+    /// <summary>Row numbers left and right, column numbers above.</summary>
+    internal static void NumberRows(Draft draft, Quilt quilt, Box quiltBox, double scale)
+    {
+        FigureStyle style = draft.Style;
+        double size = style.Large.Value;
+        double away = 3;
+        foreach (var row in quilt.Places.GroupBy(p => p.Row))
+        {
+            Box box = FlatQuilt.ToBox(row.First().Place);
+            string text = Number(row.Key);
+            double half = LabelSize.Width(text, size) / 2,
+                y = quiltBox.Y + (box.Center.Y * scale);
+            draft.TryLabel(text, [new(quiltBox.X - away - half, y)], style.Large);
+            draft.TryLabel(text, [new(quiltBox.Right + away + half, y)], style.Large);
+        }
+        foreach (var column in quilt.Places.GroupBy(p => p.Column))
+        {
+            Box box = FlatQuilt.ToBox(column.First().Place);
+            double x = quiltBox.X + (box.Center.X * scale),
+                y = quiltBox.Y - away - (size * LabelSize.Capital / 2);
+            draft.TryLabel(Number(column.Key), [new(x, y)], style.Large);
+        }
+    }
+
+    private static string Number(int index) =>
+        (index + 1).ToString(System.Globalization.CultureInfo.InvariantCulture);
+
+    private static string Digits(IEnumerable<int> indices) =>
+        new('0', Number(indices.DefaultIfEmpty().Max()).Length);
+}
