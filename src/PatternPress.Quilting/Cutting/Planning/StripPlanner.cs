@@ -1,15 +1,32 @@
-using System.Collections.Immutable;
+using PatternPress.Quilting.Cutting.Planning.Search;
 
 namespace PatternPress.Quilting.Cutting.Planning;
 
 /// <summary>Plans the strips of one fabric: the least total height, with a proved lower bound beside it.</summary>
 public static class StripPlanner
 {
-    public static CutResult Plan(CutProblem problem, CutStyle style)
+    public static CutResult Plan(CutProblem problem, CutStyle style) =>
+        Plan(problem, style, SearchEffort.Usual);
+
+    /// <summary>Two-stage plans: strips across the whole width, cut into pieces, a shorter piece trimmed. The search
+    /// ends when a plan's total equals the lower bound or the effort is spent; the plan says which.</summary>
+    public static CutResult Plan(CutProblem problem, CutStyle style, SearchEffort effort)
     {
         var faults = CutLimits.Check(problem);
         if (!faults.IsEmpty)
             return new CutResult.Refused(faults);
-        return new CutResult.Planned(StripByHeight.Plan(problem));
+        if (problem.Pieces.All(piece => piece.Count == 0))
+            return new CutResult.Planned(new(style, problem.Width, [], 0, 0));
+
+        var model = StripModel.Of(problem, style);
+        if (!PatternPricer.CanSearch(model))
+        {
+            var byHand = StripWriter.Write(model, GreedyFill.Of(model, model.Everything));
+            return new CutResult.Planned(new(style, problem.Width, byHand, model.AreaBound, 0));
+        }
+        var search = new StripSearch(model, effort.Steps);
+        search.Run();
+        var strips = StripWriter.Write(model, search.Best);
+        return new CutResult.Planned(new(style, problem.Width, strips, search.Lower, search.Work));
     }
 }

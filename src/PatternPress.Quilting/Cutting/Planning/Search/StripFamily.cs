@@ -1,0 +1,8 @@
+namespace PatternPress.Quilting.Cutting.Planning.Search;
+
+/// <summary>All strips of one height that obey the same rule of mixing.</summary>
+/// <param name="Run">Index of the run its pieces come from.</param>
+/// <param name="First">The tallest placement it may hold: the run from there to its end.</param>
+/// <param name="Cost">Fabric length one strip takes, grid units.</param>
+/// <param name="Cap">How many strips of the family a plan may have.</param>
+internal sealed record StripFamily(int Run, int First, long Height, long Cost, long Cap);

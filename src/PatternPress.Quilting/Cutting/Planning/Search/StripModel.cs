@@ -1,0 +1,137 @@
+using System.Numerics;
+
+namespace PatternPress.Quilting.Cutting.Planning.Search;
+
+/// <summary>A cutting list made ready for the search: equal kinds merged, placements sorted tallest first, widths in the
+/// coarsest unit that tells all strips apart, and the families of strips the style allows.</summary>
+internal sealed class StripModel
+{
+    /// <summary>Pieces of a merged kind: which of the caller's kinds, and whether that one counts as turned when the
+    /// merged kind lies upright.</summary>
+    public sealed record Member(CutPiece Piece, bool Swapped);
+
+    public required long[] Demand { get; init; }
+
+    public required Member[][] Members { get; init; }
+
+    public required Placement[] Placements { get; init; }
+
+    public required PlacementRun[] Runs { get; init; }
+
+    public required StripFamily[] Families { get; init; }
+
+    /// <summary>Distinct strip heights, tallest first.</summary>
+    public required long[] Heights { get; init; }
+
+    /// <summary>The whole list, nothing fixed yet.</summary>
+    public Subproblem Everything =>
+        new(
+            Demand,
+            [
+                .. Enumerable
+                    .Range(0, Families.Length)
+                    .Where(family => Families[family].Cap != Limit.None)
+                    .Select(family => new Limit(Condition.Family(family), 0, Families[family].Cap)),
+            ],
+            0
+        );
+
+    /// <summary>What all pieces cover, laid out over the whole width: no plan is shorter. Grid units.</summary>
+    public long AreaBound
+    {
+        get
+        {
+            Int128 area = 0;
+            foreach (var placement in Placements.DistinctBy(placement => placement.Kind))
+                area += (Int128)placement.Width * placement.Height * Demand[placement.Kind];
+            var width = Runs.Max(run => run.Width);
+            return (long)((area + width - 1) / width);
+        }
+    }
+
+    /// <summary>How many strips are at least as tall as this one: the families that count.</summary>
+    public bool IsAtLeast(int family, int height) =>
+        Families[family].Cost > 0 && Families[family].Height >= Heights[height];
+
+    /// <param name="problem">With at least one piece, and without faults.</param>
+    public static StripModel Of(CutProblem problem, CutStyle style)
+    {
+        var kinds = problem
+            .Pieces.Where(piece => piece.Count > 0)
+            .Select(piece =>
+            {
+                var swap = piece.Turnable && piece.Width < piece.Height;
+                return (
+                    Width: swap ? piece.Height : piece.Width,
+                    Height: swap ? piece.Width : piece.Height,
+                    Turnable: piece.Turnable && piece.Width != piece.Height,
+                    Member: new Member(piece, swap)
+                );
+            })
+            .GroupBy(kind => (kind.Width, kind.Height, kind.Turnable))
+            .OrderByDescending(group => group.Key.Height)
+            .ThenByDescending(group => group.Key.Width)
+            .ThenBy(group => group.Key.Turnable)
+            .ToArray();
+
+        var lies = kinds
+            .SelectMany(
+                (group, kind) =>
+                {
+                    var (width, height, turnable) = group.Key;
+                    return new[]
+                    {
+                        (Kind: kind, Turned: false, Width: width, Height: height),
+                        (Kind: kind, Turned: true, Width: height, Height: width),
+                    }.Where(lie => lie.Width <= problem.Width && (turnable || !lie.Turned));
+                }
+            )
+            .OrderByDescending(lie => lie.Height)
+            .ThenByDescending(lie => lie.Width)
+            .ThenBy(lie => lie.Kind)
+            .ToArray();
+
+        var unit = lies.Aggregate(
+            0L,
+            (unit, lie) => (long)BigInteger.GreatestCommonDivisor(unit, lie.Width)
+        );
+
+        var placements = lies.Select(lie => new Placement(
+                lie.Kind,
+                lie.Turned,
+                (int)(lie.Width / unit),
+                lie.Height
+            ))
+            .ToArray();
+        var width = (int)(problem.Width / unit);
+
+        // Thrifty: one run of everything, a family per height. Plain: the same families, each at most once, and beside
+        // them for each height an unlimited family whose run ends with that height.
+        var heights = placements.Select(placement => placement.Height).Distinct().ToArray();
+        var runs = new List<PlacementRun> { new(0, placements.Length, width) };
+        var families = new List<StripFamily>();
+        foreach (var height in heights)
+        {
+            var first = Array.FindIndex(placements, placement => placement.Height == height);
+            var end = Array.FindLastIndex(placements, placement => placement.Height == height) + 1;
+            if (style == CutStyle.Plain && end < placements.Length)
+            {
+                families.Add(new(runs.Count, first, height, height, long.MaxValue));
+                runs.Add(new(first, end, width));
+                families.Add(new(0, first, height, height, 1));
+            }
+            else
+                families.Add(new(0, first, height, height, long.MaxValue));
+        }
+
+        return new()
+        {
+            Demand = [.. kinds.Select(group => group.Sum(kind => kind.Member.Piece.Count))],
+            Members = [.. kinds.Select(group => group.Select(kind => kind.Member).ToArray())],
+            Placements = placements,
+            Runs = [.. runs],
+            Families = [.. families],
+            Heights = heights,
+        };
+    }
+}

@@ -1,0 +1,147 @@
+using System.Collections.Immutable;
+
+namespace PatternPress.Quilting.Cutting.Planning.Search;
+
+/// <summary>Turns chosen strips, which may make more than is asked for, into a plan of exactly the pieces asked for, in
+/// the caller's kinds and units.</summary>
+internal static class StripWriter
+{
+    public static ImmutableArray<Strip> Write(
+        StripModel model,
+        ImmutableArray<(StripPattern Pattern, long Times)> chosen
+    )
+    {
+        var left = model
+            .Members.Select(members => members.Select(member => member.Piece.Count).ToArray())
+            .ToArray();
+        var strips = new List<Strip>();
+
+        // Strips that may be mixed only once keep their pieces; of the others those cut most often are filled first, so
+        // that what is not needed is missing from as few kinds of strips as can be.
+        var order = chosen
+            .GroupBy(strip => strip.Pattern)
+            .Select(group => (Pattern: group.Key, Times: group.Sum(strip => strip.Times)))
+            .OrderBy(strip => model.Families[strip.Pattern.Family].Cap)
+            .ThenByDescending(strip => strip.Times)
+            .ThenByDescending(strip => model.Families[strip.Pattern.Family].Height);
+        foreach (var (pattern, times) in order)
+            for (var rest = times; rest > 0; )
+            {
+                var segments = Fill(model, pattern, left, out var alike);
+                if (segments.IsEmpty)
+                    break;
+                var copies = Math.Min(rest, alike);
+                Take(model, segments, copies, left);
+                rest -= copies;
+                strips.Add(new(Height(model, pattern, segments), copies, Plain(segments)));
+            }
+
+        return
+        [
+            .. Merge(strips)
+                .OrderByDescending(strip => strip.Height)
+                .ThenByDescending(strip => strip.Copies)
+                .ThenByDescending(strip => strip.Used)
+                .ThenBy(strip => strip.Segments[0].PieceId),
+        ];
+    }
+
+    private readonly record struct Portion(int Kind, int Member, StripSegment Segment);
+
+    private static ImmutableArray<Portion> Fill(
+        StripModel model,
+        StripPattern pattern,
+        long[][] left,
+        out long alike
+    )
+    {
+        var used = left.Select(members => new long[members.Length]).ToArray();
+        var portions = ImmutableArray.CreateBuilder<Portion>();
+        for (var i = 0; i < pattern.Placements.Length; i++)
+        {
+            var placement = model.Placements[pattern.Placements[i]];
+            var kind = placement.Kind;
+            var open = (long)pattern.Copies[i];
+            for (var member = 0; member < left[kind].Length && open > 0; member++)
+            {
+                var count = Math.Min(open, left[kind][member] - used[kind][member]);
+                if (count == 0)
+                    continue;
+                used[kind][member] += count;
+                open -= count;
+                var (piece, swapped) = model.Members[kind][member];
+                var turned = placement.Turned != swapped && piece.Width != piece.Height;
+                portions.Add(
+                    new(
+                        kind,
+                        member,
+                        new(
+                            piece.Id,
+                            count,
+                            turned,
+                            turned ? piece.Height : piece.Width,
+                            turned ? piece.Width : piece.Height
+                        )
+                    )
+                );
+            }
+        }
+        alike =
+            portions.Count == 0
+                ? 0
+                : portions.Min(portion =>
+                    left[portion.Kind][portion.Member] / used[portion.Kind][portion.Member]
+                );
+        return portions.ToImmutable();
+    }
+
+    private static void Take(
+        StripModel model,
+        ImmutableArray<Portion> portions,
+        long copies,
+        long[][] left
+    )
+    {
+        foreach (var portion in portions)
+            left[portion.Kind][portion.Member] -= portion.Segment.Count * copies;
+    }
+
+    /// <summary>A strip without its tallest pieces may be cut lower; one that is mixed stays as tall as it was, because
+    /// the lower height may have its one mixed strip already.</summary>
+    private static long Height(
+        StripModel model,
+        StripPattern pattern,
+        ImmutableArray<Portion> portions
+    )
+    {
+        var family = model.Families[pattern.Family];
+        var tallest = portions.Max(portion => portion.Segment.Height);
+        var mixed = portions.Any(portion => portion.Segment.Height != tallest);
+        return mixed && family.Cap != Limit.None ? family.Height : tallest;
+    }
+
+    private static ImmutableArray<StripSegment> Plain(ImmutableArray<Portion> portions) =>
+        [
+            .. portions
+                .Select(portion => portion.Segment)
+                .OrderByDescending(segment => segment.Height)
+                .ThenByDescending(segment => segment.Width)
+                .ThenBy(segment => segment.PieceId),
+        ];
+
+    private static IEnumerable<Strip> Merge(List<Strip> strips)
+    {
+        var merged = new List<Strip>();
+        foreach (var strip in strips)
+        {
+            var known = merged.FindIndex(other =>
+                other.Height == strip.Height && other.Segments.SequenceEqual(strip.Segments)
+            );
+            if (known < 0)
+                merged.Add(strip);
+            else
+                merged[known] = strip with { Copies = merged[known].Copies + strip.Copies };
+        }
+        return merged;
+    }
+}
