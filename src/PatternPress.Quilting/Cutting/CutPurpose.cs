@@ -26,7 +26,7 @@ public abstract record CutPurpose
     public sealed record Sashing(SashKind Kind, int Number) : CutPurpose;
 
     /// <summary>Strips that are joined end to end; sashing rows are cut from the joined strip.</summary>
-    public sealed record SashingJoined(int Number) : CutPurpose;
+    public sealed record SashingJoined(SashKind Kind, int Number) : CutPurpose;
 
     /// <summary>The strips of one border, from 1 at the inside.</summary>
     public sealed record Border(int Number, BorderPart Part) : CutPurpose;

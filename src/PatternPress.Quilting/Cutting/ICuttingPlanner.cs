@@ -33,7 +33,11 @@ public abstract record FabricPlanning
 /// <summary>A piece that cannot be cut from its fabric.</summary>
 /// <param name="Value">The number at fault, where it is a length.</param>
 /// <param name="Limit">What it was held against.</param>
-public sealed record PieceProblem(Cut Cut, PieceProblemKind Kind, Length Value, Length Limit);
+public sealed record PieceProblem(Cut Cut, PieceProblemKind Kind, Length Value, Length Limit)
+{
+    /// <summary>How much is missing or too much.</summary>
+    public Length By => Value - Limit;
+}
 
 public enum PieceProblemKind
 {

@@ -41,14 +41,19 @@ public abstract record MakingProblem(ImmutableArray<string> Sizes)
     ) : MakingProblem(Sizes);
 
     /// <summary>A piece cannot be cut from its fabric.</summary>
-    /// <param name="By">How much is missing, for a piece too wide.</param>
-    public sealed record PieceDoesNotFit(
-        PieceProblem Piece,
-        Length By,
+    public sealed record PieceDoesNotFit(PieceProblem Piece, ImmutableArray<string> Sizes)
+        : MakingProblem(Sizes);
+
+    /// <summary>Binding strips as wide as they are long cannot be joined.</summary>
+    public sealed record NoBinding(
+        string Fabric,
+        Length StripWidth,
+        Length UsableWidth,
+        Span At,
         ImmutableArray<string> Sizes
     ) : MakingProblem(Sizes);
 
-    /// <summary>Backing panels run shorter than their joins.</summary>
+    /// <summary>Backing panels are narrower than what a seam takes.</summary>
     public sealed record NoBacking(
         Length BackingWidth,
         Length JoinLoss,

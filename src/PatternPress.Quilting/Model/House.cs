@@ -43,10 +43,16 @@ public sealed record House
     /// <summary>How freely a cutting plan may mix pieces within a strip.</summary>
     public PlanStyle Plan { get; init; } = PlanStyle.Plain;
 
+    /// <summary>A freely mixed plan is taken only if it saves at least this much of what is bought: 1/8 yd.</summary>
+    public Length ThriftyGain { get; init; } = Length.FromYards(new Rational(1, 8));
+
     public Length BackingOverhang { get; init; } = Length.FromInches(4);
 
     /// <summary>Usable width of the backing fabric.</summary>
     public Length BackingWidth { get; init; } = Length.FromInches(40);
+
+    /// <summary>Seam allowance between backing panels, wide because the selvages go with it.</summary>
+    public Length BackingSeam { get; init; } = Length.FromInches(0, 1, 2);
 
     public Length BattingOverhang { get; init; } = Length.FromInches(4);
 
@@ -55,6 +61,9 @@ public sealed record House
 
     /// <summary>Added to the perimeter for mitred corners and the closing join (sources give 10 to 15 in).</summary>
     public Length BindingExtra { get; init; } = Length.FromInches(12);
+
+    /// <summary>Whether binding is bought apart from the same fabric in the top, as a line of its own.</summary>
+    public bool BindingApart { get; init; } = true;
 
     /// <summary>How strips longer than the fabric are joined.</summary>
     public JoinStyle Joins { get; init; } = JoinStyle.Straight;

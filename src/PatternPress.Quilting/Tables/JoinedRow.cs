@@ -1,3 +1,4 @@
+using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 
@@ -16,4 +17,15 @@ public sealed record JoinedRow(
     JoinStyle Joins,
     Length JoinLoss,
     Length Length
-);
+)
+{
+    internal static JoinedRow Of(JoinedStrips joined) =>
+        new(
+            joined.Cut,
+            joined.Strips,
+            joined.StripLength,
+            joined.Joins,
+            joined.JoinLoss,
+            joined.Available
+        );
+}

@@ -47,6 +47,7 @@ public sealed record UnitRow(
 /// <param name="Batches">Batches to make.</param>
 /// <param name="Made">Units made.</param>
 /// <param name="Pieces">What one batch takes.</param>
+/// <param name="StripSets">Strip sets to sew and cut into segments; empty for other techniques.</param>
 /// <param name="Measures">Further measures that the steps quote, by name, in order of name.</param>
 /// <param name="Leftovers">What one batch leaves that is worth keeping.</param>
 public sealed record UnitCell(
@@ -61,6 +62,7 @@ public sealed record UnitCell(
     long Batches,
     long Made,
     ImmutableArray<UnitPiece> Pieces,
+    ImmutableArray<StripSetRow> StripSets,
     ImmutableArray<NamedLength> Measures,
     ImmutableArray<Leftover> Leftovers
 );
@@ -79,6 +81,20 @@ public sealed record UnitPiece(
     Length Height,
     PieceCut After,
     bool WholeStrip
+);
+
+/// <summary>Strips sewn side by side and cut across into segments.</summary>
+/// <param name="Roles">Whose fabric each strip is, in the order they are sewn.</param>
+/// <param name="Sets">Sets to sew.</param>
+/// <param name="Segment">Cut width of a segment.</param>
+/// <param name="Segments">Segments that the quilt needs.</param>
+public sealed record StripSetRow(
+    ImmutableArray<int> Roles,
+    int SegmentsPerUnit,
+    int SegmentsPerSet,
+    long Sets,
+    Length Segment,
+    long Segments
 );
 
 public sealed record NamedLength(string Name, Length Value);

@@ -1,0 +1,286 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Cutting.Planning;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+
+namespace PatternPress.Quilting.Cutting;
+
+/// <summary>
+/// Plans a fabric on a grid of whole numbers: the largest length of which every cut size is a multiple. Nothing is
+/// rounded, so the plan is as exact as the cut sizes.
+/// </summary>
+public sealed class FabricPlanner : ICuttingPlanner
+{
+    public FabricPlanning Plan(CuttingList list)
+    {
+        House house = list.House;
+        ImmutableArray<PieceProblem> problems = CutSizeFaults(list);
+        if (!problems.IsEmpty)
+        {
+            return new FabricPlanning.Refused(problems);
+        }
+        Rational grid = GridOf(list.Cuts);
+        // Pieces are multiples of the grid, so what is left of the width below one grid step is of no use anyway.
+        long stock = (list.UsableWidth.Inches / grid).Floor();
+        List<Kind> kinds = KindsOf(list, grid, stock);
+        var problem = new CutProblem(stock, [.. kinds.Select(kind => kind.Piece)]);
+        var result = StripPlanner.Plan(problem, CutStyle.Plain);
+        if (result is CutResult.Refused refused)
+        {
+            return new FabricPlanning.Refused(Told(refused.Faults, kinds, list));
+        }
+        FabricPlan plan = Finish(((CutResult.Planned)result).Plan, kinds, list, grid);
+        if (
+            house.Plan == PlanStyle.Thrifty
+            && StripPlanner.Plan(problem, CutStyle.Thrifty) is CutResult.Planned thrifty
+        )
+        {
+            FabricPlan mixed = Finish(thrifty.Plan, kinds, list, grid);
+            if (plan.Yardage.ToBuy - mixed.Yardage.ToBuy >= house.ThriftyGain)
+            {
+                plan = mixed;
+            }
+        }
+        return new FabricPlanning.Planned(plan);
+    }
+
+    // Cuts of one size are one kind of piece to the planner.
+    private sealed record Kind(CutPiece Piece, ImmutableArray<Cut> Cuts);
+
+    private static ImmutableArray<PieceProblem> CutSizeFaults(CuttingList list)
+    {
+        var problems = ImmutableArray.CreateBuilder<PieceProblem>();
+        foreach (Cut cut in list.Cuts)
+        {
+            Length smaller = Length.Min(cut.Width, cut.Height);
+            if (smaller.Sign <= 0)
+            {
+                problems.Add(new(cut, PieceProblemKind.NoSize, smaller, Length.Zero));
+            }
+        }
+        return problems.ToImmutable();
+    }
+
+    private static Rational GridOf(ImmutableArray<Cut> cuts)
+    {
+        Rational grid = Rational.Zero;
+        foreach (Cut cut in cuts)
+        {
+            grid = CommonMeasure(grid, cut.Height.Inches.One);
+            if (!cut.WholeStrip)
+            {
+                grid = CommonMeasure(grid, cut.Width.Inches.One);
+            }
+        }
+        return grid.Sign > 0 ? grid : Rational.One;
+    }
+
+    // Euclid's algorithm on fractions: the largest length that measures both.
+    private static Rational CommonMeasure(Rational a, Rational b)
+    {
+        while (b.Sign != 0)
+        {
+            (a, b) = (b, a - (b * (a / b).Floor()));
+        }
+        return a;
+    }
+
+    private static List<Kind> KindsOf(CuttingList list, Rational grid, long stock)
+    {
+        var bySize = new Dictionary<(long, long, bool), List<Cut>>();
+        var order = new List<(long Width, long Height, bool Turnable)>();
+        foreach (Cut cut in list.Cuts)
+        {
+            long width = cut.WholeStrip ? stock : (cut.Width.Inches.One / grid).Ceiling();
+            long height = (cut.Height.Inches.One / grid).Ceiling();
+            bool turnable = cut.Turnable && !cut.WholeStrip && width != height;
+            // A piece that may be turned is the same kind as its own quarter turn; the long side lies along the strip
+            // unless it is longer than the fabric is wide.
+            if (turnable && height > width)
+            {
+                (width, height) = (height, width);
+            }
+            var size = (width, height, turnable);
+            if (!bySize.TryGetValue(size, out List<Cut>? alike))
+            {
+                bySize.Add(size, alike = []);
+                order.Add(size);
+            }
+            alike.Add(cut);
+        }
+        var kinds = new List<Kind>(order.Count);
+        foreach ((long Width, long Height, bool Turnable) size in order)
+        {
+            List<Cut> alike = bySize[size];
+            long count = alike.Sum(cut => cut.Count);
+            kinds.Add(
+                new Kind(
+                    new CutPiece(kinds.Count, size.Width, size.Height, count, size.Turnable),
+                    [.. alike]
+                )
+            );
+        }
+        return kinds;
+    }
+
+    private static ImmutableArray<PieceProblem> Told(
+        ImmutableArray<CutFault> faults,
+        List<Kind> kinds,
+        CuttingList list
+    )
+    {
+        var problems = ImmutableArray.CreateBuilder<PieceProblem>();
+        foreach (CutFault fault in faults)
+        {
+            IEnumerable<Cut> cuts = fault.PieceId is { } id ? kinds[id].Cuts : list.Cuts.Take(1);
+            foreach (Cut cut in cuts)
+            {
+                Length narrow = cut.Turnable ? Length.Min(cut.Width, cut.Height) : cut.Width;
+                problems.Add(
+                    fault.Reason == CutFaultReason.LargerThanStock
+                        ? new(cut, PieceProblemKind.WiderThanFabric, narrow, list.UsableWidth)
+                        : new(cut, PieceProblemKind.BeyondLimit, narrow, list.UsableWidth)
+                );
+            }
+        }
+        return problems.ToImmutable();
+    }
+
+    private static FabricPlan Finish(
+        StripPlan plan,
+        List<Kind> kinds,
+        CuttingList list,
+        Rational grid
+    )
+    {
+        Length Long(long units) => new(grid * units);
+        var strips = ImmutableArray.CreateBuilder<PlannedStrip>(plan.Strips.Length);
+        foreach (Strip strip in InCuttingOrder(plan))
+        {
+            var segments = ImmutableArray.CreateBuilder<PlannedSegment>(strip.Segments.Length);
+            foreach (StripSegment segment in strip.Segments)
+            {
+                ImmutableArray<Cut> cuts = kinds[segment.PieceId].Cuts;
+                bool whole = cuts[0].WholeStrip;
+                Length width = whole ? list.UsableWidth : Long(segment.Width);
+                segments.Add(
+                    new PlannedSegment(
+                        [.. cuts.Select(cut => cut.Id)],
+                        segment.Count,
+                        width,
+                        Long(segment.Height),
+                        !whole && width != cuts[0].Width
+                    )
+                );
+            }
+            Length used = segments.Aggregate(
+                Length.Zero,
+                (sum, segment) => sum + (segment.Width * segment.PiecesPerStrip)
+            );
+            strips.Add(
+                new PlannedStrip(
+                    Long(strip.Height),
+                    strip.Copies,
+                    segments.ToImmutable(),
+                    list.UsableWidth - used
+                )
+            );
+        }
+        return Price(strips.ToImmutable(), plan.Style, Long(plan.LowerBound), list);
+    }
+
+    // Tallest strips first; of one height whole strips and long pieces before short ones.
+    private static IEnumerable<Strip> InCuttingOrder(StripPlan plan) =>
+        plan
+            .Strips.Select((strip, index) => (strip, index))
+            .OrderByDescending(s => s.strip.Height)
+            .ThenByDescending(s =>
+                s.strip.Segments.IsEmpty ? 0 : s.strip.Segments.Max(segment => segment.Width)
+            )
+            .ThenBy(s => s.index)
+            .Select(s => s.strip);
+
+    private static FabricPlan Price(
+        ImmutableArray<PlannedStrip> strips,
+        CutStyle style,
+        Length lowerBound,
+        CuttingList list
+    )
+    {
+        House house = list.House;
+        string Told(Length length) => HouseText.Of(length, house.Unit);
+        var terms = ImmutableArray.CreateBuilder<DerivationTerm>();
+        Length sum = Length.Zero;
+        foreach (PlannedStrip strip in strips)
+        {
+            Length length = strip.Height * strip.Count;
+            sum += length;
+            string pieces = string.Join(
+                " + ",
+                strip.Segments.Select(s => $"{s.PiecesPerStrip} {string.Join("/", s.Cuts)}")
+            );
+            terms.Add(
+                new(
+                    $"strips of {Told(strip.Height)}",
+                    $"{strip.Count} × {Told(strip.Height)}, each {pieces}",
+                    new Quantity.Measure(length)
+                )
+            );
+        }
+        terms.Add(
+            new(
+                "strips together",
+                $"across {Told(list.UsableWidth)} of usable width",
+                new Quantity.Measure(sum)
+            )
+        );
+        Length need = sum;
+        if (sum.Sign > 0 && house.Squaring.Sign > 0)
+        {
+            need += house.Squaring;
+            terms.Add(
+                new(
+                    "squaring",
+                    "once, to straighten the cut edge",
+                    new Quantity.Measure(house.Squaring)
+                )
+            );
+        }
+        if (house.Allowance.Sign > 0)
+        {
+            Length more = need * house.Allowance;
+            need += more;
+            terms.Add(
+                new(
+                    "allowance",
+                    $"{LengthText.Mixed(house.Allowance * 100)} %",
+                    new Quantity.Measure(more)
+                )
+            );
+        }
+        terms.Add(new("needed", "along the fabric", new Quantity.Measure(need)));
+        Yardage yardage = Yardage.RoundUp(need, house.YardStep, house.Thirds);
+        terms.Add(
+            new(
+                "to buy",
+                $"{Told(need)}, up to the next {HouseText.Bought(new(house.YardStep, house.YardStep), house.Unit)}"
+                    + (house.Thirds ? " or third" : ""),
+                new Quantity.Bought(yardage)
+            )
+        );
+        return new FabricPlan(
+            list.Fabric,
+            list.Use,
+            list.UsableWidth,
+            style == CutStyle.Plain ? PlanStyle.Plain : PlanStyle.Thrifty,
+            strips,
+            sum.Sign > 0 ? house.Squaring : Length.Zero,
+            yardage,
+            lowerBound,
+            new Derivation(
+                list.Use == FabricUse.Binding ? "binding" : $"fabric {list.Fabric}",
+                terms.ToImmutable()
+            )
+        );
+    }
+}

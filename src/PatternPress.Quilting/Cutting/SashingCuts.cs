@@ -1,0 +1,59 @@
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Resolving;
+
+namespace PatternPress.Quilting.Cutting;
+
+/// <summary>Gathers the sashing strips and cornerstones of one size.</summary>
+internal static class SashingCuts
+{
+    public static IEnumerable<JoinedDraft> Gather(Quilt quilt, int size, CutDrafts drafts)
+    {
+        foreach (SashRun run in Runs(quilt))
+        {
+            var strips = new LongStrips(drafts, quilt.House, size, run.Fabric);
+            var place = (run.Width, run.Height);
+            if (strips.TryCut(new CutPurpose.Sashing(run.Kind, run.Number), place, run.Count))
+            {
+                continue;
+            }
+            strips.Join(null, place, run.Count);
+            yield return strips.Finish(new CutPurpose.SashingJoined(run.Kind, run.Number))!;
+        }
+    }
+
+    /// <summary>Sashing alike in kind, fabric and finished size; of one kind and fabric the largest is number 1.</summary>
+    public static IEnumerable<SashRun> Runs(Quilt quilt)
+    {
+        var counts = new Dictionary<(SashKind, string, Length, Length), int>();
+        foreach (Sash sash in quilt.Sashes)
+        {
+            var key = (sash.Kind, sash.Fabric, sash.Place.Width, sash.Place.Height);
+            counts[key] = counts.GetValueOrDefault(key) + 1;
+        }
+        SashKind? kind = null;
+        string? fabric = null;
+        int number = 0;
+        foreach (
+            ((SashKind Kind, string Fabric, Length Width, Length Height) key, int count) in counts
+                .OrderBy(c => c.Key.Item1)
+                .ThenBy(c => c.Key.Item2, StringComparer.Ordinal)
+                .ThenByDescending(c => c.Key.Item3)
+                .ThenByDescending(c => c.Key.Item4)
+        )
+        {
+            number = kind == key.Kind && fabric == key.Fabric ? number + 1 : 1;
+            (kind, fabric) = (key.Kind, key.Fabric);
+            yield return new SashRun(key.Kind, key.Fabric, number, key.Width, key.Height, count);
+        }
+    }
+}
+
+/// <summary>Sashing strips that are alike, finished.</summary>
+internal sealed record SashRun(
+    SashKind Kind,
+    string Fabric,
+    int Number,
+    Length Width,
+    Length Height,
+    int Count
+);

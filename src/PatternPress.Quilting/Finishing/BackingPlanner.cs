@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Resolving;
+
+namespace PatternPress.Quilting.Finishing;
+
+/// <summary>
+/// Backing from panels as wide as the fabric: the quilt and an overhang on every side, in the direction of panels
+/// that takes less fabric. The overhang is allowance enough; nothing is added for squaring.
+/// </summary>
+public static class BackingPlanner
+{
+    /// <returns>Null where a seam takes all that a panel adds.</returns>
+    /// <param name="fabric">Fabric key, if the pattern names one.</param>
+    /// <param name="fabricWidth">Usable width of the backing fabric.</param>
+    public static BackingPlan? Plan(Quilt quilt, string? fabric, Length fabricWidth)
+    {
+        var house = quilt.House;
+        Length width = house.Ruler.Up(quilt.Width + (house.BackingOverhang * 2));
+        Length height = house.Ruler.Up(quilt.Height + (house.BackingOverhang * 2));
+        Length loss = house.BackingSeam * 2;
+        if (
+            StripJoin.StripsFor(width, fabricWidth, loss) is not { } down
+            || StripJoin.StripsFor(height, fabricWidth, loss) is not { } across
+        )
+        {
+            return null;
+        }
+        // Of equal lengths, fewer seams; then seams upright.
+        Length lengthDown = height * down,
+            lengthAcross = width * across;
+        bool level = lengthAcross < lengthDown || (lengthAcross == lengthDown && across < down);
+        (long panels, Length panel) = level ? (across, width) : (down, height);
+        Length covered = level ? height : width;
+        Length raw = panel * panels;
+        Length need = raw * (1 + house.Allowance);
+        Yardage yardage = Yardage.RoundUp(need, house.YardStep, house.Thirds);
+        BackingSeams seams =
+            panels == 1
+                ? (level ? BackingSeams.NoneAcross : BackingSeams.NoneDown)
+                : (level ? BackingSeams.Level : BackingSeams.Upright);
+        string Told(Length length) => HouseText.Of(length, house.Unit);
+        var terms = ImmutableArray.CreateBuilder<DerivationTerm>();
+        terms.Add(
+            new(
+                "width",
+                $"{Told(quilt.Width)} + 2 × {Told(house.BackingOverhang)}",
+                new Quantity.Measure(width)
+            )
+        );
+        terms.Add(
+            new(
+                "height",
+                $"{Told(quilt.Height)} + 2 × {Told(house.BackingOverhang)}",
+                new Quantity.Measure(height)
+            )
+        );
+        terms.Add(
+            new(
+                level ? "panels across" : "panels down",
+                $"{panels} × {Told(fabricWidth)} − {panels - 1} × {Told(loss)} ≥ {Told(covered)}",
+                new Quantity.Count(panels)
+            )
+        );
+        terms.Add(
+            new(
+                "the other way",
+                $"{(level ? down : across)} × {Told(level ? height : width)}",
+                new Quantity.Measure(level ? lengthDown : lengthAcross)
+            )
+        );
+        terms.Add(new("panels together", $"{panels} × {Told(panel)}", new Quantity.Measure(raw)));
+        if (house.Allowance.Sign > 0)
+        {
+            terms.Add(
+                new(
+                    "allowance",
+                    $"{LengthText.Mixed(house.Allowance * 100)} %",
+                    new Quantity.Measure(need - raw)
+                )
+            );
+        }
+        terms.Add(
+            new("to buy", $"{Told(need)}, up to what a shop cuts", new Quantity.Bought(yardage))
+        );
+        return new BackingPlan(
+            fabric,
+            width,
+            height,
+            house.BackingOverhang,
+            fabricWidth,
+            panels,
+            panel,
+            seams,
+            loss,
+            yardage,
+            new Derivation("backing", terms.ToImmutable())
+        );
+    }
+}

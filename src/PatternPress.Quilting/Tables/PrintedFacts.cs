@@ -1,0 +1,402 @@
+using System.Globalization;
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Techniques;
+
+namespace PatternPress.Quilting.Tables;
+
+/// <summary>Takes printed tables apart into single values, in a fixed order.</summary>
+public static class PrintedFacts
+{
+    public static IEnumerable<PrintedFact> Of(PrintedTables tables)
+    {
+        var facts = new List<PrintedFact>();
+        var writer = new Writer(tables, facts);
+        writer.Sizes();
+        writer.Requirements();
+        writer.Cutting();
+        writer.Units();
+        writer.Blocks();
+        writer.Placement();
+        writer.Sashing();
+        writer.Borders();
+        writer.Finishing();
+        return facts;
+    }
+
+    private sealed class Writer(PrintedTables tables, List<PrintedFact> facts)
+    {
+        private readonly bool _metric = HouseText.IsMetric(tables.Unit);
+        private string _table = "",
+            _row = "",
+            _size = "";
+
+        public void Sizes()
+        {
+            foreach (SizeColumn size in tables.Sizes)
+            {
+                (_table, _row, _size) = ("sizes", "quilt", size.Key);
+                Text("name", size.Name);
+                Measure("width", size.Width);
+                Measure("height", size.Height);
+                Measure("center width", size.CenterWidth);
+                Measure("center height", size.CenterHeight);
+                Count("blocks across", size.Across);
+                Count("blocks down", size.Down);
+                Count("blocks", size.Blocks);
+                Measure("seam", size.Seam);
+            }
+        }
+
+        public void Requirements()
+        {
+            _table = "requirements";
+            RequirementsTable table = tables.Requirements;
+            foreach (
+                (string kind, RequirementRow row) in table
+                    .Fabrics.Select(row => ("fabric", row))
+                    .Concat(table.Binding.Select(row => ("binding", row)))
+                    .Concat(table.Backing.Select(row => ("backing", row)))
+            )
+            {
+                _row = row.Fabric is { } fabric ? $"{kind} {fabric}" : kind;
+                BySize(
+                    row.BySize,
+                    cell =>
+                    {
+                        Bought("buy", cell.Yardage);
+                        Measure("need", cell.Yardage.Exactly);
+                        Measure("usable width", cell.UsableWidth);
+                    }
+                );
+            }
+            _row = "batting";
+            BySize(
+                table.Batting,
+                cell =>
+                {
+                    Measure("width", cell.Width);
+                    Measure("height", cell.Height);
+                    if (cell.Package is { } package)
+                    {
+                        Text("package", package.Name);
+                        Measure("package width", package.Width);
+                        Measure("package height", package.Height);
+                    }
+                }
+            );
+        }
+
+        public void Cutting()
+        {
+            foreach (CuttingTable table in tables.Cutting)
+            {
+                _table = "cutting";
+                foreach (CutRow row in table.Rows)
+                {
+                    (_row, _size) = (row.Id, "");
+                    Text("for", PurposeText.Of(row.Purpose));
+                    if (row.After != PieceCut.None)
+                    {
+                        Text(
+                            "cut again",
+                            row.After == PieceCut.OnceDiagonally
+                                ? "once diagonally"
+                                : "twice diagonally"
+                        );
+                    }
+                    BySize(
+                        row.BySize,
+                        cell =>
+                        {
+                            Count("count", cell.Count);
+                            Measure("width", cell.Width);
+                            Measure("height", cell.Height);
+                        }
+                    );
+                }
+                _table = "strips";
+                string use = table.Use == FabricUse.Binding ? "binding " : "";
+                for (int i = 0; i < table.BySize.Length; i++)
+                {
+                    if (table.BySize[i] is { } strips)
+                    {
+                        Strips(use + table.Fabric, tables.Sizes[i].Key, strips);
+                    }
+                }
+            }
+        }
+
+        private void Strips(string fabric, string size, StripList list)
+        {
+            (_row, _size) = (fabric, size);
+            Measure("usable width", list.UsableWidth);
+            Measure("together", list.Total);
+            for (int i = 0; i < list.Strips.Length; i++)
+            {
+                StripRow strip = list.Strips[i];
+                _row = $"{fabric} step {i + 1}";
+                Count("strips", strip.Count);
+                Measure("height", strip.Height);
+                foreach (StripPieces pieces in strip.Pieces)
+                {
+                    string ids = string.Join(" ", pieces.Cuts);
+                    Count($"{ids} from each", pieces.PerStrip);
+                    Measure($"{ids} length", pieces.Length);
+                    Measure($"{ids} height", pieces.Height);
+                }
+                Measure("end", strip.End);
+            }
+        }
+
+        public void Units()
+        {
+            _table = "units";
+            foreach (UnitTable unit in tables.Units)
+            {
+                foreach (UnitRow row in unit.Rows)
+                {
+                    (_row, _size) = (row.Label, "");
+                    Text("kind", unit.KindName);
+                    Text("technique", unit.TechniqueName);
+                    Text("fabrics", string.Join(" ", row.Fabrics));
+                    BySize(row.BySize, Unit);
+                }
+            }
+        }
+
+        private void Unit(UnitCell cell)
+        {
+            Measure("finished width", cell.FinishedWidth);
+            Measure("finished height", cell.FinishedHeight);
+            Measure("unfinished width", cell.UnfinishedWidth);
+            Measure("unfinished height", cell.UnfinishedHeight);
+            Text("trim", cell.Trim ? "yes" : "no");
+            Count("needed", cell.Needed);
+            Count("made", cell.Made);
+            if (cell.StripSets.IsEmpty)
+            {
+                Count("batches", cell.Batches);
+                Count("from a batch", cell.Yield);
+            }
+            foreach (UnitPiece piece in cell.Pieces)
+            {
+                Count($"{piece.Cut} in a batch", piece.Count);
+            }
+            for (int i = 0; i < cell.StripSets.Length; i++)
+            {
+                StripSetRow set = cell.StripSets[i];
+                string name = $"strip set {i + 1}";
+                Text(name, string.Join(" ", set.Roles));
+                Count($"{name} sets", set.Sets);
+                Count($"{name} segments", set.Segments);
+                Count($"{name} segments in a set", set.SegmentsPerSet);
+                Count($"{name} segments in a unit", set.SegmentsPerUnit);
+                Measure($"{name} segment", set.Segment);
+            }
+            foreach (NamedLength measure in cell.Measures)
+            {
+                Measure(measure.Name, measure.Value);
+            }
+        }
+
+        public void Blocks()
+        {
+            _table = "blocks";
+            foreach (BlockRow block in tables.Blocks)
+            {
+                (_row, _size) = (NameOf(block.Coloring, block.Number), "");
+                Text("block", block.Block ?? "plain");
+                foreach (BlockPart part in block.Parts)
+                {
+                    string what = part.Unit is { } unit ? $"unit {unit}" : part.Cut ?? "";
+                    string at =
+                        part.Letter.Length == 0
+                            ? "piece"
+                            : $"{part.Letter} at column {part.Column + 1} row {part.Row + 1}";
+                    Text(at, part.Turn.Quarters == 0 ? what : $"{what} turned {part.Turn.Degrees}");
+                }
+                BySize(
+                    block.BySize,
+                    cell =>
+                    {
+                        Count("count", cell.Count);
+                        Measure("finished width", cell.FinishedWidth);
+                        Measure("finished height", cell.FinishedHeight);
+                        Measure("unfinished width", cell.UnfinishedWidth);
+                        Measure("unfinished height", cell.UnfinishedHeight);
+                    }
+                );
+            }
+        }
+
+        public void Placement()
+        {
+            _table = "placement";
+            foreach (PlacementChart chart in tables.Placement)
+            {
+                _size = chart.Size;
+                for (int r = 0; r < chart.Rows.Length; r++)
+                {
+                    _row = $"row {r + 1}";
+                    for (int c = 0; c < chart.Rows[r].Length; c++)
+                    {
+                        PlacementCell cell = chart.Rows[r][c];
+                        string name = NameOf(cell.Coloring, cell.Number);
+                        Text(
+                            $"column {c + 1}",
+                            cell.Turn.Quarters == 0 ? name : $"{name} turned {cell.Turn.Degrees}"
+                        );
+                    }
+                }
+            }
+        }
+
+        public void Sashing()
+        {
+            _table = "sashing";
+            foreach (SashingRow row in tables.Sashing)
+            {
+                string number = row.Number == 1 ? "" : $" {row.Number}";
+                _row = $"{PurposeText.Word(row.Kind)} {row.Fabric}{number}";
+                BySize(
+                    row.BySize,
+                    cell =>
+                    {
+                        Text("cut from", cell.Cut);
+                        Count("count", cell.Count);
+                        Measure("finished width", cell.FinishedWidth);
+                        Measure("finished height", cell.FinishedHeight);
+                        Measure("cut width", cell.CutWidth);
+                        Measure("cut height", cell.CutHeight);
+                        if (cell.Joined is { } joined)
+                        {
+                            Joined(joined);
+                        }
+                    }
+                );
+            }
+        }
+
+        public void Borders()
+        {
+            _table = "borders";
+            foreach (BorderRow row in tables.Borders)
+            {
+                _row = $"border {row.Number}";
+                BySize(
+                    row.BySize,
+                    cell =>
+                    {
+                        Measure("finished width", cell.FinishedWidth);
+                        Measure("inside width", cell.InsideWidth);
+                        Measure("inside height", cell.InsideHeight);
+                        Measure("outside width", cell.OutsideWidth);
+                        Measure("outside height", cell.OutsideHeight);
+                        for (int i = 0; i < cell.Parts.Length; i++)
+                        {
+                            BorderPartRow part = cell.Parts[i];
+                            string word = PurposeText.Word(part.Part);
+                            Text($"sewn {i + 1}", word);
+                            Text($"{word} cut from", part.Cut);
+                            Count($"{word} count", part.Count);
+                            Measure($"{word} width", part.Width);
+                            Measure($"{word} length", part.Length);
+                        }
+                        foreach (JoinedRow joined in cell.Joined)
+                        {
+                            Joined(joined);
+                        }
+                    }
+                );
+            }
+        }
+
+        private void Joined(JoinedRow joined)
+        {
+            Count($"{joined.Cut} strips to join", joined.Strips);
+            Measure($"{joined.Cut} strip length", joined.StripLength);
+            Measure($"{joined.Cut} taken by a join", joined.JoinLoss);
+            Measure($"{joined.Cut} joined length", joined.Length);
+        }
+
+        public void Finishing()
+        {
+            (_table, _row) = ("finishing", "binding");
+            BySize(
+                tables.Binding,
+                cell =>
+                {
+                    Text("cut from", cell.Cut);
+                    Count("strips", cell.Strips);
+                    Measure("strip width", cell.StripWidth);
+                    Measure("strip length", cell.StripLength);
+                    Measure("taken by a join", cell.JoinLoss);
+                    Measure("joined length", cell.Length);
+                    Measure("perimeter", cell.Perimeter);
+                }
+            );
+            _row = "backing";
+            BySize(
+                tables.Backing,
+                cell =>
+                {
+                    Measure("width", cell.Width);
+                    Measure("height", cell.Height);
+                    Measure("overhang", cell.Overhang);
+                    Measure("fabric width", cell.FabricWidth);
+                    Count("panels", cell.Panels);
+                    Measure("panel length", cell.PanelLength);
+                    Text("seams", cell.Seams.ToString());
+                    Measure("taken by a seam", cell.JoinLoss);
+                }
+            );
+        }
+
+        private void BySize<T>(
+            System.Collections.Immutable.ImmutableArray<T?> cells,
+            Action<T> write
+        )
+            where T : class
+        {
+            for (int i = 0; i < cells.Length; i++)
+            {
+                if (cells[i] is { } cell)
+                {
+                    _size = tables.Sizes[i].Key;
+                    write(cell);
+                }
+            }
+        }
+
+        private static string NameOf(string coloring, int number) =>
+            number == 1 ? coloring : $"{coloring} {number}";
+
+        private void Text(string item, string value) =>
+            facts.Add(new PrintedFact(_table, _row, item, _size, value, ""));
+
+        private void Count(string item, long value) =>
+            Text(item, value.ToString(CultureInfo.InvariantCulture));
+
+        private void Measure(string item, Length value) =>
+            facts.Add(
+                new PrintedFact(
+                    _table,
+                    _row,
+                    item,
+                    _size,
+                    _metric ? LengthText.Centimetres(value) : LengthText.Inches(value),
+                    _metric ? "cm" : "in"
+                )
+            );
+
+        private void Bought(string item, Yardage value)
+        {
+            string text = HouseText.Bought(value, tables.Unit);
+            int space = text.LastIndexOf(' ');
+            facts.Add(
+                new PrintedFact(_table, _row, item, _size, text[..space], text[(space + 1)..])
+            );
+        }
+    }
+}

@@ -1,0 +1,40 @@
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Resolving;
+
+namespace PatternPress.Quilting.Tables;
+
+/// <summary>What a piece is for, in words for data and reviews. The booklet's own words are in the templates.</summary>
+public static class PurposeText
+{
+    public static string Of(CutPurpose purpose) =>
+        purpose switch
+        {
+            CutPurpose.UnitPiece p => $"unit {p.Unit} {p.Piece}",
+            CutPurpose.BlockPatch => "patch",
+            CutPurpose.PlainBlock => "plain block",
+            CutPurpose.Sashing { Kind: SashKind.Cornerstone } => "cornerstone",
+            CutPurpose.Sashing p => $"sashing {Word(p.Kind)}",
+            CutPurpose.SashingJoined p => $"sashing {Word(p.Kind)}, to join",
+            CutPurpose.Border p => $"border {p.Number} {Word(p.Part)}",
+            CutPurpose.Binding => "binding",
+            _ => purpose.ToString(),
+        };
+
+    public static string Word(SashKind kind) =>
+        kind switch
+        {
+            SashKind.Upright => "upright",
+            SashKind.Level => "level",
+            SashKind.Row => "row",
+            _ => "cornerstone",
+        };
+
+    public static string Word(BorderPart part) =>
+        part switch
+        {
+            BorderPart.Sides => "sides",
+            BorderPart.TopAndBottom => "top and bottom",
+            BorderPart.Joined => "strips, to join",
+            _ => "corners",
+        };
+}

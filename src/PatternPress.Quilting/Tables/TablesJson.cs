@@ -1,0 +1,546 @@
+using System.Buffers;
+using System.Collections.Immutable;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Geometry;
+using PatternPress.Quilting.Measures;
+
+namespace PatternPress.Quilting.Tables;
+
+/// <summary>
+/// The printed tables as JSON. Measures are exact text in the tables' unit ("12 1/2", or centimetres as a decimal);
+/// what holds for one size stands under the size's key.
+/// </summary>
+public sealed class TablesJson
+{
+    private readonly PrintedTables _tables;
+    private readonly Utf8JsonWriter _json;
+
+    private TablesJson(PrintedTables tables, Utf8JsonWriter json) =>
+        (_tables, _json) = (tables, json);
+
+    public static void Write(PrintedTables tables, IBufferWriter<byte> to)
+    {
+        using var json = new Utf8JsonWriter(
+            to,
+            new JsonWriterOptions
+            {
+                Indented = true,
+                NewLine = "\n",
+                // The file is data, not part of a web page: letters stay readable.
+                Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+            }
+        );
+        new TablesJson(tables, json).Write();
+    }
+
+    public static byte[] Of(PrintedTables tables)
+    {
+        var bytes = new ArrayBufferWriter<byte>();
+        Write(tables, bytes);
+        return bytes.WrittenSpan.ToArray();
+    }
+
+    private void Write()
+    {
+        _json.WriteStartObject();
+        Text("pattern", _tables.Pattern);
+        Text("title", _tables.Title);
+        Text("edition", _tables.Edition);
+        Text("unit", HouseText.IsMetric(_tables.Unit) ? "cm" : "in");
+        Array("sizes", _tables.Sizes, Size);
+        Array("fabrics", _tables.Fabrics, Fabric);
+        Requirements();
+        Array("cutting", _tables.Cutting, Cutting);
+        Array("units", _tables.Units, Unit);
+        Array("blocks", _tables.Blocks, Block);
+        Array("placement", _tables.Placement, Placement);
+        Array("sashing", _tables.Sashing, Sashing);
+        Array("borders", _tables.Borders, Border);
+        BySize("binding", _tables.Binding, Binding);
+        BySize("backing", _tables.Backing, Backing);
+        BySize("batting", _tables.Batting, Batting);
+        _json.WriteEndObject();
+    }
+
+    private void Size(SizeColumn size)
+    {
+        Text("key", size.Key);
+        Text("name", size.Name);
+        Measure("width", size.Width);
+        Measure("height", size.Height);
+        Measure("centerWidth", size.CenterWidth);
+        Measure("centerHeight", size.CenterHeight);
+        Count("across", size.Across);
+        Count("down", size.Down);
+        Count("blocks", size.Blocks);
+        Measure("seam", size.Seam);
+    }
+
+    private void Fabric(FabricLabel fabric)
+    {
+        Text("key", fabric.Key);
+        Text("name", fabric.Name);
+        _json.WriteBoolean("directional", fabric.Directional);
+    }
+
+    private void Requirements()
+    {
+        _json.WriteStartObject("requirements");
+        Array("fabrics", _tables.Requirements.Fabrics, Requirement);
+        Array("binding", _tables.Requirements.Binding, Requirement);
+        Array("backing", _tables.Requirements.Backing, Requirement);
+        BySize("batting", _tables.Requirements.Batting, Batting);
+        _json.WriteEndObject();
+    }
+
+    private void Requirement(RequirementRow row)
+    {
+        if (row.Fabric is { } fabric)
+        {
+            Text("fabric", fabric);
+        }
+        BySize(
+            "bySize",
+            row.BySize,
+            cell =>
+            {
+                Text("buy", HouseText.Bought(cell.Yardage, _tables.Unit));
+                Measure("need", cell.Yardage.Exactly);
+                Measure("usableWidth", cell.UsableWidth);
+            }
+        );
+    }
+
+    private void Cutting(CuttingTable table)
+    {
+        Text("fabric", table.Fabric);
+        Text("use", table.Use == FabricUse.Binding ? "binding" : "top");
+        Array(
+            "pieces",
+            table.Rows,
+            row =>
+            {
+                Text("id", row.Id);
+                Text("for", PurposeText.Of(row.Purpose));
+                Count(
+                    "diagonalCuts",
+                    row.After switch
+                    {
+                        Techniques.PieceCut.OnceDiagonally => 1,
+                        Techniques.PieceCut.TwiceDiagonally => 2,
+                        _ => 0,
+                    }
+                );
+                _json.WriteBoolean("wholeStrip", row.WholeStrip);
+                Uses(row.Uses);
+                BySize(
+                    "bySize",
+                    row.BySize,
+                    cell =>
+                    {
+                        Count("count", cell.Count);
+                        Measure("width", cell.Width);
+                        Measure("height", cell.Height);
+                    }
+                );
+            }
+        );
+        BySize(
+            "strips",
+            table.BySize,
+            list =>
+            {
+                Measure("usableWidth", list.UsableWidth);
+                Measure("together", list.Total);
+                Array("steps", list.Strips, Strip);
+            }
+        );
+    }
+
+    private void Strip(StripRow strip)
+    {
+        Count("count", strip.Count);
+        Measure("height", strip.Height);
+        Array(
+            "pieces",
+            strip.Pieces,
+            pieces =>
+            {
+                Texts("ids", pieces.Cuts);
+                Count("fromEach", pieces.PerStrip);
+                Measure("length", pieces.Length);
+                Measure("height", pieces.Height);
+            }
+        );
+        Measure("end", strip.End);
+    }
+
+    private void Unit(UnitTable unit)
+    {
+        Count("number", unit.Number);
+        Text("kind", unit.Kind);
+        Text("name", unit.KindName);
+        Text("technique", unit.Technique);
+        Text("techniqueName", unit.TechniqueName);
+        Array(
+            "rows",
+            unit.Rows,
+            row =>
+            {
+                Text("label", row.Label);
+                Texts("fabrics", row.Fabrics);
+                Uses(row.Uses);
+                BySize("bySize", row.BySize, UnitCell);
+            }
+        );
+    }
+
+    private void UnitCell(UnitCell cell)
+    {
+        if (cell.Variant.Length > 0)
+        {
+            Text("variant", cell.Variant);
+        }
+        Measure("finishedWidth", cell.FinishedWidth);
+        Measure("finishedHeight", cell.FinishedHeight);
+        Measure("unfinishedWidth", cell.UnfinishedWidth);
+        Measure("unfinishedHeight", cell.UnfinishedHeight);
+        _json.WriteBoolean("trim", cell.Trim);
+        Count("needed", cell.Needed);
+        Count("fromBatch", cell.Yield);
+        Count("batches", cell.Batches);
+        Count("made", cell.Made);
+        Array(
+            "batch",
+            cell.Pieces,
+            piece =>
+            {
+                Text("id", piece.Cut);
+                Text("name", piece.Name);
+                Count("role", piece.Role);
+                Count("count", piece.Count);
+                Measure("width", piece.Width);
+                Measure("height", piece.Height);
+            }
+        );
+        if (!cell.StripSets.IsEmpty)
+        {
+            Array(
+                "stripSets",
+                cell.StripSets,
+                set =>
+                {
+                    _json.WriteStartArray("roles");
+                    foreach (int role in set.Roles)
+                    {
+                        _json.WriteNumberValue(role);
+                    }
+                    _json.WriteEndArray();
+                    Count("sets", set.Sets);
+                    Measure("segment", set.Segment);
+                    Count("segments", set.Segments);
+                    Count("segmentsPerSet", set.SegmentsPerSet);
+                    Count("segmentsPerUnit", set.SegmentsPerUnit);
+                }
+            );
+        }
+        if (!cell.Measures.IsEmpty)
+        {
+            _json.WriteStartObject("measures");
+            foreach (NamedLength measure in cell.Measures)
+            {
+                Measure(measure.Name, measure.Value);
+            }
+            _json.WriteEndObject();
+        }
+        if (!cell.Leftovers.IsEmpty)
+        {
+            Array(
+                "leftovers",
+                cell.Leftovers,
+                leftover =>
+                {
+                    Text("name", leftover.Name);
+                    Count("count", leftover.Count);
+                    Measure("width", leftover.Width);
+                    Measure("height", leftover.Height);
+                }
+            );
+        }
+    }
+
+    private void Block(BlockRow block)
+    {
+        Text("coloring", block.Coloring);
+        Count("number", block.Number);
+        if (block.Block is { } key)
+        {
+            Text("block", key);
+            Text("name", block.Name);
+            Texts("columns", [.. block.Columns.Select(c => c.ToString())]);
+            Texts("rows", [.. block.Rows.Select(r => r.ToString())]);
+        }
+        Array(
+            "parts",
+            block.Parts,
+            part =>
+            {
+                Text("letter", part.Letter);
+                Count("column", part.Column);
+                Count("row", part.Row);
+                Count("columns", part.Columns);
+                Count("rows", part.Rows);
+                Turned(part.Turn);
+                if (part.Unit is { } unit)
+                {
+                    Text("unit", unit);
+                }
+                if (part.Cut is { } cut)
+                {
+                    Text("piece", cut);
+                }
+            }
+        );
+        BySize(
+            "bySize",
+            block.BySize,
+            cell =>
+            {
+                Count("count", cell.Count);
+                Measure("finishedWidth", cell.FinishedWidth);
+                Measure("finishedHeight", cell.FinishedHeight);
+                Measure("unfinishedWidth", cell.UnfinishedWidth);
+                Measure("unfinishedHeight", cell.UnfinishedHeight);
+            }
+        );
+    }
+
+    private void Placement(PlacementChart chart)
+    {
+        Text("size", chart.Size);
+        Text("setting", chart.Setting);
+        if (chart.Sashing is { } sashing)
+        {
+            _json.WriteStartObject("sashing");
+            _json.WriteBoolean("around", sashing.Around);
+            _json.WriteBoolean("cornerstones", sashing.Cornerstones);
+            _json.WriteEndObject();
+        }
+        _json.WriteStartArray("rows");
+        foreach (ImmutableArray<PlacementCell> row in chart.Rows)
+        {
+            _json.WriteStartArray();
+            foreach (PlacementCell cell in row)
+            {
+                _json.WriteStartObject();
+                Text("coloring", cell.Coloring);
+                if (cell.Number != 1)
+                {
+                    Count("number", cell.Number);
+                }
+                Turned(cell.Turn);
+                _json.WriteEndObject();
+            }
+            _json.WriteEndArray();
+        }
+        _json.WriteEndArray();
+    }
+
+    private void Sashing(SashingRow row)
+    {
+        Text("kind", PurposeText.Word(row.Kind));
+        Text("fabric", row.Fabric);
+        Count("number", row.Number);
+        BySize(
+            "bySize",
+            row.BySize,
+            cell =>
+            {
+                Text("id", cell.Cut);
+                Count("count", cell.Count);
+                Measure("finishedWidth", cell.FinishedWidth);
+                Measure("finishedHeight", cell.FinishedHeight);
+                Measure("cutWidth", cell.CutWidth);
+                Measure("cutHeight", cell.CutHeight);
+                if (cell.Joined is { } joined)
+                {
+                    _json.WriteStartObject("joined");
+                    Joined(joined);
+                    _json.WriteEndObject();
+                }
+            }
+        );
+    }
+
+    private void Border(BorderRow row)
+    {
+        Count("number", row.Number);
+        BySize(
+            "bySize",
+            row.BySize,
+            cell =>
+            {
+                if (cell.Name is { } name)
+                {
+                    Text("name", name);
+                }
+                Measure("finishedWidth", cell.FinishedWidth);
+                Measure("insideWidth", cell.InsideWidth);
+                Measure("insideHeight", cell.InsideHeight);
+                Measure("outsideWidth", cell.OutsideWidth);
+                Measure("outsideHeight", cell.OutsideHeight);
+                Array(
+                    "sewn",
+                    cell.Parts,
+                    part =>
+                    {
+                        Text("part", PurposeText.Word(part.Part));
+                        Text("fabric", part.Fabric);
+                        Text("id", part.Cut);
+                        Count("count", part.Count);
+                        Measure("width", part.Width);
+                        Measure("length", part.Length);
+                    }
+                );
+                Array("joined", cell.Joined, Joined);
+            }
+        );
+    }
+
+    private void Joined(JoinedRow joined)
+    {
+        Text("id", joined.Cut);
+        Count("strips", joined.Strips);
+        Measure("stripLength", joined.StripLength);
+        Text("joins", joined.Joins == Model.JoinStyle.Diagonal ? "diagonal" : "straight");
+        Measure("joinLoss", joined.JoinLoss);
+        Measure("length", joined.Length);
+    }
+
+    private void Binding(BindingCell cell)
+    {
+        Text("fabric", cell.Fabric);
+        Text("id", cell.Cut);
+        Count("strips", cell.Strips);
+        Measure("stripWidth", cell.StripWidth);
+        Measure("stripLength", cell.StripLength);
+        Measure("joinLoss", cell.JoinLoss);
+        Measure("length", cell.Length);
+        Measure("perimeter", cell.Perimeter);
+    }
+
+    private void Backing(BackingCell cell)
+    {
+        if (cell.Fabric is { } fabric)
+        {
+            Text("fabric", fabric);
+        }
+        Measure("width", cell.Width);
+        Measure("height", cell.Height);
+        Measure("overhang", cell.Overhang);
+        Measure("fabricWidth", cell.FabricWidth);
+        Count("panels", cell.Panels);
+        Measure("panelLength", cell.PanelLength);
+        Text(
+            "seams",
+            cell.Seams switch
+            {
+                Finishing.BackingSeams.Upright => "upright",
+                Finishing.BackingSeams.Level => "level",
+                _ => "none",
+            }
+        );
+        Measure("joinLoss", cell.JoinLoss);
+    }
+
+    private void Batting(BattingCell cell)
+    {
+        Measure("width", cell.Width);
+        Measure("height", cell.Height);
+        Measure("overhang", cell.Overhang);
+        if (cell.Package is { } package)
+        {
+            Text("package", package.Name);
+            Measure("packageWidth", package.Width);
+            Measure("packageHeight", package.Height);
+        }
+    }
+
+    private void Uses(ImmutableArray<BlockUse> uses)
+    {
+        if (uses.IsEmpty)
+        {
+            return;
+        }
+        Array(
+            "uses",
+            uses,
+            use =>
+            {
+                Text("block", use.Block);
+                Text("coloring", use.Coloring);
+                Text("letter", use.Letter);
+            }
+        );
+    }
+
+    private void Turned(Turn turn)
+    {
+        if (turn.Quarters != 0)
+        {
+            Count("turn", turn.Degrees);
+        }
+    }
+
+    private void Text(string name, string value) => _json.WriteString(name, value);
+
+    private void Texts(string name, ImmutableArray<string> values)
+    {
+        _json.WriteStartArray(name);
+        foreach (string value in values)
+        {
+            _json.WriteStringValue(value);
+        }
+        _json.WriteEndArray();
+    }
+
+    private void Count(string name, long value) => _json.WriteNumber(name, value);
+
+    private void Measure(string name, Length value) =>
+        _json.WriteString(
+            name,
+            HouseText.IsMetric(_tables.Unit)
+                ? LengthText.Centimetres(value)
+                : LengthText.Inches(value)
+        );
+
+    private void Array<T>(string name, ImmutableArray<T> items, Action<T> write)
+    {
+        _json.WriteStartArray(name);
+        foreach (T item in items)
+        {
+            _json.WriteStartObject();
+            write(item);
+            _json.WriteEndObject();
+        }
+        _json.WriteEndArray();
+    }
+
+    private void BySize<T>(string name, ImmutableArray<T?> cells, Action<T> write)
+        where T : class
+    {
+        _json.WriteStartObject(name);
+        for (int i = 0; i < cells.Length; i++)
+        {
+            if (cells[i] is { } cell)
+            {
+                _json.WriteStartObject(_tables.Sizes[i].Key);
+                write(cell);
+                _json.WriteEndObject();
+            }
+        }
+        _json.WriteEndObject();
+    }
+}

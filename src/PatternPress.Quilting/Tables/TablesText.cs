@@ -1,0 +1,367 @@
+using System.Collections.Immutable;
+using System.Text;
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Techniques;
+
+namespace PatternPress.Quilting.Tables;
+
+/// <summary>All tables as plain text, for review and for comparison in tests. One line a row, a column a size.</summary>
+public sealed class TablesText
+{
+    private readonly PrintedTables _tables;
+    private readonly StringBuilder _text = new();
+
+    private TablesText(PrintedTables tables) => _tables = tables;
+
+    public static string Of(PrintedTables tables)
+    {
+        var text = new TablesText(tables);
+        text.Write();
+        return text._text.ToString();
+    }
+
+    private void Write()
+    {
+        _text.Append($"{_tables.Title} ({_tables.Pattern}), edition {_tables.Edition}\n");
+        Sizes();
+        Requirements();
+        Cutting();
+        foreach (UnitTable unit in _tables.Units)
+        {
+            Unit(unit);
+        }
+        Blocks();
+        foreach (PlacementChart chart in _tables.Placement)
+        {
+            Placement(chart);
+        }
+        Sashing();
+        Borders();
+        Finishing();
+    }
+
+    private void Sizes()
+    {
+        Head("Sizes");
+        Grid(
+            Row("finished", s => Size(s.Width, s.Height)),
+            Row("center", s => Size(s.CenterWidth, s.CenterHeight)),
+            Row("blocks", s => $"{s.Across} × {s.Down} = {s.Blocks}"),
+            Row("seam", s => L(s.Seam))
+        );
+    }
+
+    private void Requirements()
+    {
+        Head("Requirements");
+        RequirementsTable table = _tables.Requirements;
+        var rows = new List<string[]> { SizeNames() };
+        rows.AddRange(table.Fabrics.Select(row => Bought($"{row.Fabric} {Name(row.Fabric)}", row)));
+        rows.AddRange(table.Binding.Select(row => Bought($"binding {row.Fabric}", row)));
+        rows.AddRange(table.Backing.Select(row => Bought($"backing {row.Fabric ?? "(any)"}", row)));
+        rows.Add([
+            "batting",
+            .. table.Batting.Select(cell =>
+                cell is null ? "-"
+                : cell.Package is { } package
+                    ? $"{Size(cell.Width, cell.Height)}: {package.Name} {Size(package.Width, package.Height)}"
+                : Size(cell.Width, cell.Height)
+            ),
+        ]);
+        Align(rows);
+    }
+
+    private string[] Bought(string name, RequirementRow row) =>
+        [
+            name,
+            .. row.BySize.Select(cell =>
+                cell is null
+                    ? "-"
+                    : $"{HouseText.Bought(cell.Yardage, _tables.Unit)} ({L(cell.Yardage.Exactly)} at {L(cell.UsableWidth)})"
+            ),
+        ];
+
+    private void Cutting()
+    {
+        foreach (CuttingTable table in _tables.Cutting)
+        {
+            string use = table.Use == FabricUse.Binding ? ", binding" : "";
+            Head($"Cutting {table.Fabric} {Name(table.Fabric)}{use}");
+            var rows = new List<string[]> { SizeNames() };
+            foreach (CutRow row in table.Rows)
+            {
+                string uses = row.Purpose is CutPurpose.BlockPatch ? " " + Uses(row.Uses) : "";
+                rows.Add([
+                    $"{row.Id} {PurposeText.Of(row.Purpose)}{uses}{After(row.After)}",
+                    .. row.BySize.Select(cell =>
+                        cell is null ? "-"
+                        : row.WholeStrip ? $"{cell.Count} strips {L(cell.Height)}"
+                        : $"{cell.Count} of {Size(cell.Width, cell.Height)}"
+                    ),
+                ]);
+            }
+            Align(rows);
+            for (int i = 0; i < table.BySize.Length; i++)
+            {
+                if (table.BySize[i] is { } strips)
+                {
+                    Strips(_tables.Sizes[i].Key, strips);
+                }
+            }
+        }
+    }
+
+    private void Strips(string size, StripList list)
+    {
+        _text.Append($"{size}: {L(list.Total)} of strips across {L(list.UsableWidth)}\n");
+        foreach (StripRow strip in list.Strips)
+        {
+            string pieces = string.Join(
+                ", ",
+                strip.Pieces.Select(p =>
+                    $"{p.PerStrip} {string.Join("/", p.Cuts)} {Size(p.Length, p.Height)}"
+                )
+            );
+            _text.Append(
+                $"  {strip.Count} strips {L(strip.Height)}: {pieces}; end {L(strip.End)}\n"
+            );
+        }
+    }
+
+    private void Unit(UnitTable unit)
+    {
+        Head($"Unit {unit.Number}: {unit.KindName}, {unit.Technique}");
+        foreach (UnitRow row in unit.Rows)
+        {
+            _text.Append($"{row.Label} in {string.Join(", ", row.Fabrics)} for {Uses(row.Uses)}\n");
+            Align([
+                SizeNames(),
+                Cells("finished", row, c => Size(c.FinishedWidth, c.FinishedHeight)),
+                Cells(
+                    "unfinished",
+                    row,
+                    c => Size(c.UnfinishedWidth, c.UnfinishedHeight) + (c.Trim ? ", trim" : "")
+                ),
+                Cells("needed", row, c => $"{c.Needed}"),
+                Cells("a batch", row, Batch),
+                Cells(
+                    "make",
+                    row,
+                    c =>
+                        c.StripSets.IsEmpty
+                            ? $"{c.Batches} × {c.Yield} = {c.Made}"
+                            : $"{Sets(c)} = {c.Made}"
+                ),
+            ]);
+        }
+    }
+
+    private string Batch(UnitCell cell) =>
+        string.Join(
+            " + ",
+            cell.Pieces.Select(p =>
+                p.WholeStrip
+                    ? $"{p.Count} {p.Cut} {L(p.Height)} strips"
+                    : $"{p.Count} {p.Cut} {Size(p.Width, p.Height)}{After(p.After)}"
+            )
+        );
+
+    private string Sets(UnitCell cell) =>
+        string.Join(
+            " + ",
+            cell.StripSets.Select(set =>
+                $"{set.Sets} sets {string.Join("", set.Roles)}, {set.Segments} segments {L(set.Segment)} ({set.SegmentsPerSet} a set)"
+            )
+        );
+
+    private static string[] Cells(string name, UnitRow row, Func<UnitCell, string> text) =>
+        [name, .. row.BySize.Select(cell => cell is null ? "-" : text(cell))];
+
+    private void Blocks()
+    {
+        Head("Blocks");
+        var rows = new List<string[]> { SizeNames() };
+        foreach (BlockRow row in _tables.Blocks)
+        {
+            rows.Add([
+                BlockName(row.Coloring, row.Number) + " " + (row.Block ?? "plain"),
+                .. row.BySize.Select(cell =>
+                    cell is null
+                        ? "-"
+                        : $"{cell.Count}, unfinished {Size(cell.UnfinishedWidth, cell.UnfinishedHeight)}"
+                ),
+            ]);
+        }
+        Align(rows);
+        foreach (BlockRow row in _tables.Blocks)
+        {
+            string parts = string.Join(
+                ", ",
+                row.Parts.Select(part =>
+                {
+                    string what =
+                        part.Unit is { } unit ? $"unit {unit}"
+                        : part.Cut is { } cut ? cut
+                        : "?";
+                    string turn = part.Turn.Quarters == 0 ? "" : $" turned {part.Turn.Degrees}";
+                    return part.Letter.Length == 0
+                        ? what
+                        : $"{part.Letter} at {part.Column},{part.Row} {part.Columns}×{part.Rows} = {what}{turn}";
+                })
+            );
+            _text.Append($"{BlockName(row.Coloring, row.Number)}: {parts}\n");
+        }
+    }
+
+    private void Placement(PlacementChart chart)
+    {
+        string sashing = chart.Sashing is { } s
+            ? $", sashing{(s.Around ? " around" : "")}{(s.Cornerstones ? " with cornerstones" : "")}"
+            : "";
+        Head($"Placement {chart.Size}: {chart.Setting}{sashing}");
+        Align([
+            .. chart.Rows.Select(row =>
+                row.Select(cell =>
+                        BlockName(cell.Coloring, cell.Number)
+                        + (cell.Turn.Quarters == 0 ? "" : $"@{cell.Turn.Degrees}")
+                    )
+                    .ToArray()
+            ),
+        ]);
+    }
+
+    private void Sashing()
+    {
+        if (_tables.Sashing.IsEmpty)
+        {
+            return;
+        }
+        Head("Sashing");
+        var rows = new List<string[]> { SizeNames() };
+        foreach (SashingRow row in _tables.Sashing)
+        {
+            rows.Add([
+                $"{PurposeText.Word(row.Kind)} {row.Fabric}",
+                .. row.BySize.Select(cell =>
+                    cell is null
+                        ? "-"
+                        : $"{cell.Count} {cell.Cut} {Size(cell.CutWidth, cell.CutHeight)}, finished {Size(cell.FinishedWidth, cell.FinishedHeight)}"
+                            + (cell.Joined is { } joined ? "; " + Joined(joined) : "")
+                ),
+            ]);
+        }
+        Align(rows);
+    }
+
+    private void Borders()
+    {
+        foreach (BorderRow row in _tables.Borders)
+        {
+            Head($"Border {row.Number}");
+            for (int i = 0; i < row.BySize.Length; i++)
+            {
+                if (row.BySize[i] is not { } cell)
+                {
+                    continue;
+                }
+                string parts = string.Join(
+                    ", then ",
+                    cell.Parts.Select(part =>
+                        $"{PurposeText.Word(part.Part)} {part.Count} {part.Cut} {Size(part.Width, part.Length)}"
+                    )
+                );
+                string name = cell.Name is null ? "" : $" ({cell.Name})";
+                _text.Append(
+                    $"{_tables.Sizes[i].Key}{name}: {L(cell.FinishedWidth)} around {Size(cell.InsideWidth, cell.InsideHeight)} gives {Size(cell.OutsideWidth, cell.OutsideHeight)}: {parts}\n"
+                );
+                foreach (JoinedRow joined in cell.Joined)
+                {
+                    _text.Append($"  {Joined(joined)}\n");
+                }
+            }
+        }
+    }
+
+    private string Joined(JoinedRow joined) =>
+        $"join {joined.Strips} {joined.Cut} of {L(joined.StripLength)} to {L(joined.Length)} ({L(joined.JoinLoss)} a join)";
+
+    private void Finishing()
+    {
+        Head("Finishing");
+        Align([
+            SizeNames(),
+            [
+                "binding",
+                .. _tables.Binding.Select(b =>
+                    b is null
+                        ? "-"
+                        : $"{b.Strips} {b.Cut} {L(b.StripWidth)}, {L(b.Length)} for {L(b.Perimeter)}"
+                ),
+            ],
+            [
+                "backing",
+                .. _tables.Backing.Select(b =>
+                    b is null
+                        ? "-"
+                        : $"{Size(b.Width, b.Height)}: {b.Panels} of {Size(b.FabricWidth, b.PanelLength)}, {b.Seams}"
+                ),
+            ],
+        ]);
+    }
+
+    private void Head(string text) => _text.Append($"\n== {text}\n");
+
+    private string[] SizeNames() => ["", .. _tables.Sizes.Select(s => s.Key)];
+
+    private string[] Row(string name, Func<SizeColumn, string> text) =>
+        [name, .. _tables.Sizes.Select(text)];
+
+    private void Grid(params ReadOnlySpan<string[]> rows) => Align([SizeNames(), .. rows]);
+
+    private void Align(List<string[]> rows)
+    {
+        int columns = rows.Count == 0 ? 0 : rows.Max(row => row.Length);
+        int[] widths = new int[columns];
+        foreach (string[] row in rows)
+        {
+            for (int i = 0; i < row.Length; i++)
+            {
+                widths[i] = Math.Max(widths[i], row[i].Length);
+            }
+        }
+        foreach (string[] row in rows)
+        {
+            IEnumerable<string> cells = row.Select((cell, i) => cell.PadRight(widths[i]));
+            _text.Append(string.Join(" | ", cells).TrimEnd()).Append('\n');
+        }
+    }
+
+    private string Name(string? fabric) =>
+        _tables.Fabrics.FirstOrDefault(f => f.Key == fabric)?.Name ?? "";
+
+    private string L(Length length) =>
+        HouseText.IsMetric(_tables.Unit)
+            ? LengthText.Centimetres(length)
+            : LengthText.Inches(length);
+
+    private string Size(Length width, Length height) => $"{L(width)} × {L(height)}";
+
+    private static string BlockName(string coloring, int number) =>
+        number == 1 ? coloring : $"{coloring}#{number}";
+
+    private static string After(PieceCut cut) =>
+        cut switch
+        {
+            PieceCut.OnceDiagonally => " cut once diagonally",
+            PieceCut.TwiceDiagonally => " cut twice diagonally",
+            _ => "",
+        };
+
+    private static string Uses(ImmutableArray<BlockUse> uses) =>
+        string.Join(
+            ", ",
+            uses.GroupBy(use => use.Coloring)
+                .Select(g => $"{g.Key}.{string.Join("", g.Select(use => use.Letter).Distinct())}")
+        );
+}

@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Resolving;
+
+namespace PatternPress.Quilting.Tables;
+
+/// <summary>Sets what has been worked out into the tables that are printed.</summary>
+public static class Tabulator
+{
+    public static PrintedTables Tabulate(Making making)
+    {
+        Pattern pattern = making.Pattern;
+        ImmutableArray<SizeMaking> sizes = making.Sizes;
+        ImmutableArray<BattingCell?> batting = [.. sizes.Select(FinishingTabulator.Batting)];
+        return new PrintedTables(
+            pattern.Id,
+            pattern.Info.Title.Value,
+            pattern.Info.Edition.Value,
+            pattern.House.Unit,
+            [.. sizes.Select(ColumnOf)],
+            FabricsOf(making),
+            new RequirementsTable(
+                RequirementsOf(making, FabricUse.Top),
+                RequirementsOf(making, FabricUse.Binding),
+                FinishingTabulator.BackingRequirements(making),
+                batting
+            ),
+            CuttingTabulator.Tabulate(making),
+            UnitTabulator.Tabulate(making),
+            BlockTabulator.Tabulate(making),
+            [.. sizes.Select(BlockTabulator.ChartOf)],
+            SashingTabulator.Tabulate(making),
+            BorderTabulator.Tabulate(making),
+            [.. sizes.Select(FinishingTabulator.Binding)],
+            [.. sizes.Select(FinishingTabulator.Backing)],
+            batting
+        );
+    }
+
+    private static SizeColumn ColumnOf(SizeMaking size)
+    {
+        Quilt quilt = size.Quilt;
+        return new SizeColumn(
+            size.Key,
+            quilt.Size.Name,
+            quilt.Width,
+            quilt.Height,
+            quilt.Center.Width,
+            quilt.Center.Height,
+            quilt.Size.Columns,
+            quilt.Size.Rows,
+            quilt.Places.Length,
+            quilt.House.Seam
+        );
+    }
+
+    private static ImmutableArray<FabricLabel> FabricsOf(Making making)
+    {
+        var used = new HashSet<string>();
+        foreach (SizeMaking size in making.Sizes)
+        {
+            used.UnionWith(size.Cuts.Select(cut => cut.Fabric));
+            if (size.Backing?.Fabric is { } backing)
+            {
+                used.Add(backing);
+            }
+        }
+        return
+        [
+            .. making
+                .Pattern.Fabrics.Where(fabric => used.Contains(fabric.Key))
+                .Select(fabric => new FabricLabel(fabric.Key, fabric.Name, fabric.Directional)),
+        ];
+    }
+
+    private static ImmutableArray<RequirementRow> RequirementsOf(Making making, FabricUse use)
+    {
+        var rows = ImmutableArray.CreateBuilder<RequirementRow>();
+        foreach (string fabric in FabricKeys(making, use))
+        {
+            rows.Add(
+                new RequirementRow(
+                    fabric,
+                    [
+                        .. making.Sizes.Select(size =>
+                            size.Fabric(fabric, use) is { } plan
+                                ? new RequirementCell(plan.UsableWidth, plan.Yardage)
+                                : null
+                        ),
+                    ]
+                )
+            );
+        }
+        return rows.ToImmutable();
+    }
+
+    /// <summary>Fabrics that any size cuts for a use, in the order of the source.</summary>
+    internal static IEnumerable<string> FabricKeys(Making making, FabricUse use)
+    {
+        var used = making
+            .Sizes.SelectMany(size => size.Fabrics)
+            .Where(plan => plan.Use == use)
+            .Select(plan => plan.Fabric)
+            .ToHashSet();
+        return making.Pattern.Fabrics.Select(fabric => fabric.Key).Where(used.Contains);
+    }
+}
