@@ -16,6 +16,8 @@ namespace PatternPress.Quilting.Tables;
 /// <param name="Placement">One chart for each size.</param>
 /// <param name="Sashing">Sashing strips and cornerstones.</param>
 /// <param name="Borders">From the inside out.</param>
+/// <param name="Binding">By size.</param>
+/// <param name="Backing">By size; batting is told by the requirements.</param>
 public sealed record PrintedTables(
     string Pattern,
     string Title,
@@ -31,6 +33,5 @@ public sealed record PrintedTables(
     ImmutableArray<SashingRow> Sashing,
     ImmutableArray<BorderRow> Borders,
     ImmutableArray<BindingCell?> Binding,
-    ImmutableArray<BackingCell?> Backing,
-    ImmutableArray<BattingCell?> Batting
+    ImmutableArray<BackingCell?> Backing
 );

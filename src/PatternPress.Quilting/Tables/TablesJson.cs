@@ -60,7 +60,6 @@ public sealed class TablesJson
         Array("borders", _tables.Borders, Border);
         BySize("binding", _tables.Binding, Binding);
         BySize("backing", _tables.Backing, Backing);
-        BySize("batting", _tables.Batting, Batting);
         _json.WriteEndObject();
     }
 

@@ -12,7 +12,6 @@ public static class Tabulator
     {
         Pattern pattern = making.Pattern;
         ImmutableArray<SizeMaking> sizes = making.Sizes;
-        ImmutableArray<BattingCell?> batting = [.. sizes.Select(FinishingTabulator.Batting)];
         return new PrintedTables(
             pattern.Id,
             pattern.Info.Title.Value,
@@ -24,7 +23,7 @@ public static class Tabulator
                 RequirementsOf(making, FabricUse.Top),
                 RequirementsOf(making, FabricUse.Binding),
                 FinishingTabulator.BackingRequirements(making),
-                batting
+                [.. sizes.Select(FinishingTabulator.Batting)]
             ),
             CuttingTabulator.Tabulate(making),
             UnitTabulator.Tabulate(making),
@@ -33,8 +32,7 @@ public static class Tabulator
             SashingTabulator.Tabulate(making),
             BorderTabulator.Tabulate(making),
             [.. sizes.Select(FinishingTabulator.Binding)],
-            [.. sizes.Select(FinishingTabulator.Backing)],
-            batting
+            [.. sizes.Select(FinishingTabulator.Backing)]
         );
     }
 
