@@ -22,6 +22,9 @@ public abstract record Block
     /// <summary>Whether the block must not end a page when something follows it.</summary>
     public virtual bool StaysWithNext(LayoutContext context) => false;
 
+    /// <summary>Whether the block shows nothing, so that no page needs to be begun for it alone.</summary>
+    public virtual bool IsBlank => false;
+
     /// <summary>The blocks inside.</summary>
     public virtual IEnumerable<Block> Children => [];
 }

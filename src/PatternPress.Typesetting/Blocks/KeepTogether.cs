@@ -1,16 +1,17 @@
-using System.Collections.Immutable;
-using PatternPress.Typesetting.Drawings;
-using PatternPress.Typesetting.Fonts;
-using PatternPress.Typesetting.Inlines;
 using PatternPress.Typesetting.Layout;
-using PatternPress.Typesetting.Pages;
-using PatternPress.Typesetting.Styles;
 
 namespace PatternPress.Typesetting.Blocks;
 
-/// <summary>Keeps a block on one page if it fits on one; what is taller than a page is divided.</summary>
-public sealed record KeepTogether(Block Content) : Block
+/// <summary>Keeps a block on one page if it fits on one; what is taller than a page is divided from the top of a page on.</summary>
+public sealed record KeepTogether(Block Content) : Wrapper(Content)
 {
     public override Fit Fit(LayoutContext context, Room room) =>
-        throw new NotImplementedException();
+        context.Fit(Content, room) switch
+        {
+            Fit.Splits _ when !room.AtTop => new Fit.Moves(
+                $"what is kept together needs more than {room.Height} pt",
+                room.Height + new Points(1)
+            ),
+            var fit => fit,
+        };
 }

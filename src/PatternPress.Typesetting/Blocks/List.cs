@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using PatternPress.Typesetting.Drawings;
-using PatternPress.Typesetting.Fonts;
-using PatternPress.Typesetting.Inlines;
 using PatternPress.Typesetting.Layout;
 using PatternPress.Typesetting.Pages;
 using PatternPress.Typesetting.Styles;
@@ -32,12 +29,27 @@ public sealed record List(ImmutableArray<ListItem> Items) : Block
     /// <summary>The name of the numbers' or bullets' text style.</summary>
     public string LabelStyle { get; init; } = StyleSheet.BodyName;
 
-    /// <summary>The space between items.</summary>
+    /// <summary>The least space between items.</summary>
     public Points Gap { get; init; }
 
     /// <summary>Whether no item is divided between pages.</summary>
     public bool KeepItemsTogether { get; init; }
 
-    public override Fit Fit(LayoutContext context, Room room) =>
-        throw new NotImplementedException();
+    public override Fit Fit(LayoutContext context, Room room) => context.Fit(Composed(), room);
+
+    public override WidthRange Widths(LayoutContext context) => Composed().Widths(context);
+
+    public override Spacing Spacing(LayoutContext context) => Composed().Spacing(context);
+
+    public override IEnumerable<Block> Children => Items.Select(item => item.Content);
+
+    Tagged Composed() =>
+        new(TagRole.List, new Stack([.. Items.Select(Entry)]) { Gap = Gap }) { Numbered = Numbered };
+
+    Block Entry(ListItem item, int index)
+    {
+        var label = item.Label ?? (Numbered ? $"{Start + index}{AfterNumber}" : Bullet);
+        Block entry = new ListEntry(label, LabelStyle, Indent, item.Content);
+        return KeepItemsTogether ? new KeepTogether(entry) : entry;
+    }
 }

@@ -1,16 +1,16 @@
 using System.Collections.Immutable;
-using PatternPress.Typesetting.Drawings;
-using PatternPress.Typesetting.Fonts;
-using PatternPress.Typesetting.Inlines;
 using PatternPress.Typesetting.Layout;
-using PatternPress.Typesetting.Pages;
-using PatternPress.Typesetting.Styles;
 
 namespace PatternPress.Typesetting.Blocks;
 
-/// <summary>Blocks below one another.</summary>
+/// <summary>
+/// Blocks below one another. Headings and other blocks that stay with the next are never left alone at the foot of a page.
+/// </summary>
 public sealed record Stack(ImmutableArray<Block> Items) : Block
 {
+    // The gap above each item of a rest whose items come from several stacks; none where all have the same.
+    ImmutableArray<Points> gaps;
+
     public Stack(params IEnumerable<Block> items)
         : this([.. items]) { }
 
@@ -20,6 +20,110 @@ public sealed record Stack(ImmutableArray<Block> Items) : Block
     /// <summary>Every item starts at a whole multiple of this distance from the top; zero for none.</summary>
     public Points Rhythm { get; init; }
 
-    public override Fit Fit(LayoutContext context, Room room) =>
-        throw new NotImplementedException();
+    public override Fit Fit(LayoutContext context, Room room)
+    {
+        var entries = Entries();
+        var placed = new List<(Fragment Fragment, Points Y)>();
+        var (y, after) = (Points.Zero, Points.Zero);
+        for (var i = 0; i < entries.Count; i++)
+        {
+            var (block, gap) = entries[i];
+            var spacing = block.Spacing(context);
+            var start = y == Points.Zero ? y : (y + Largest(gap, after, spacing.Before)).UpTo(Rhythm);
+            var offered =
+                y == Points.Zero ? room : room with { Height = room.Height - start, AtTop = false, Forced = false };
+            switch (context.Fit(block, offered))
+            {
+                case Fit.Fits { Fragment: var all }:
+                    placed.Add((all, start));
+                    // What has no height, as an anchor, neither takes a gap nor ends one.
+                    if (all.Height > Points.Zero)
+                    {
+                        (y, after) = (start + all.Height, spacing.After);
+                    }
+
+                    break;
+                case Fit.Splits { Fragment: var part, Rest: var rest }:
+                    placed.Add((part, start));
+                    return new Fit.Splits(Build(placed), Rest(entries, i + 1, rest));
+                case Fit.Moves moves:
+                    var from = i;
+                    while (from > 0 && entries[from - 1].Block.StaysWithNext(context))
+                    {
+                        from--;
+                    }
+
+                    // Where only blocks that stay with the next stand above, moving them wins nothing at the top of a page.
+                    if (from == 0 && room.AtTop && y > Points.Zero)
+                    {
+                        from = i;
+                    }
+
+                    return from == 0
+                        ? moves
+                        : new Fit.Splits(Build(placed[..from]), Rest(entries, from, null));
+                default:
+                    throw new InvalidOperationException("A block answers with fits, splits or moves.");
+            }
+        }
+
+        return new Fit.Fits(Build(placed));
+    }
+
+    public override WidthRange Widths(LayoutContext context) =>
+        Items.Aggregate(default(WidthRange), (widest, item) => widest.Or(item.Widths(context)));
+
+    public override Spacing Spacing(LayoutContext context) =>
+        Items.IsEmpty ? default : new(Items[0].Spacing(context).Before, Items[^1].Spacing(context).After);
+
+    public override bool StaysWithNext(LayoutContext context) => !Items.IsEmpty && Items[^1].StaysWithNext(context);
+
+    public override bool IsBlank => Items.All(item => item.IsBlank);
+
+    public override IEnumerable<Block> Children => Items;
+
+    // The items with the gap above each; stacks within the stack are opened, so that their last heading, too, stays with
+    // what follows the inner stack.
+    List<(Block Block, Points Gap)> Entries()
+    {
+        var entries = new List<(Block, Points)>(Items.Length);
+        Open(this, Points.Zero);
+        return entries;
+
+        void Open(Stack stack, Points outer)
+        {
+            for (var i = 0; i < stack.Items.Length; i++)
+            {
+                var gap = i == 0 ? outer : stack.gaps.IsDefault ? stack.Gap : stack.gaps[i];
+                if (stack.Items[i] is Stack { Origin: null } inner && inner.Rhythm == Points.Zero)
+                {
+                    Open(inner, gap);
+                }
+                else
+                {
+                    entries.Add((stack.Items[i], gap));
+                }
+            }
+        }
+    }
+
+    Stack Rest(List<(Block Block, Points Gap)> entries, int from, Block? first)
+    {
+        var left = entries.Skip(from);
+        left = first is null ? left : left.Prepend((first, Points.Zero));
+        return this with { Items = [.. left.Select(entry => entry.Block)], gaps = [.. left.Select(entry => entry.Gap)] };
+    }
+
+    static Fragment Build(IReadOnlyList<(Fragment Fragment, Points Y)> placed)
+    {
+        var builder = new FragmentBuilder();
+        foreach (var (fragment, y) in placed)
+        {
+            builder.Add(fragment, Points.Zero, y);
+        }
+
+        return builder.ToFragment(builder.Right, builder.Bottom);
+    }
+
+    static Points Largest(Points a, Points b, Points c) => Points.Max(a, Points.Max(b, c));
 }

@@ -11,6 +11,12 @@ public sealed record Fragment(Points Width, Points Height, ImmutableArray<Fragme
     /// <summary>From the upper edge to the first baseline, where there is text.</summary>
     public Points? FirstBaseline { get; init; }
 
+    /// <summary>From the upper edge to the last baseline, where there is text.</summary>
+    public Points? LastBaseline { get; init; }
+
+    /// <summary>From the left edge to the end of the last line, where the fragment is a paragraph.</summary>
+    public Points? LastLineEnd { get; init; }
+
     /// <summary>Nothing.</summary>
     public static readonly Fragment Empty = new(Points.Zero, Points.Zero, []);
 }

@@ -1,16 +1,32 @@
+using System.Collections.Frozen;
 using PatternPress.Typesetting.Blocks;
 using PatternPress.Typesetting.Fonts;
+using PatternPress.Typesetting.Pages;
 using PatternPress.Typesetting.Styles;
 
 namespace PatternPress.Typesetting.Layout;
 
-/// <summary>What blocks need to know while one pass lays out a document.</summary>
+/// <summary>What blocks need to know while one pass lays out a document, and where they report problems.</summary>
 public sealed class LayoutContext
 {
-    internal LayoutContext(TextMeasurer measurer, StyleSheet styles)
+    readonly Dictionary<(LayoutProblemKind, string), LayoutProblem> problems = [];
+    readonly Stack<object> origins = [];
+    readonly FrozenDictionary<string, PlacedAnchor>? known;
+
+    /// <param name="pageCount">How many pages the last pass gave; none in the first pass.</param>
+    /// <param name="anchors">Where anchors stood in the last pass; in the first pass all of them on page 0.</param>
+    internal LayoutContext(
+        TextMeasurer measurer,
+        StyleSheet styles,
+        int? pageCount = null,
+        IReadOnlyList<PlacedAnchor>? anchors = null
+    )
     {
         Measurer = measurer;
         Styles = styles;
+        PageCount = pageCount;
+        Anchors = anchors ?? [];
+        known = Anchors.DistinctBy(anchor => anchor.Name).ToFrozenDictionary(anchor => anchor.Name);
     }
 
     /// <summary>Measures words.</summary>
@@ -22,6 +38,74 @@ public sealed class LayoutContext
     /// <summary>The page being filled, counted from 1.</summary>
     public int PageNumber { get; internal set; } = 1;
 
+    /// <summary>How many pages there are, as far as known.</summary>
+    public int? PageCount { get; }
+
+    /// <summary>All anchors of the document in order, with the pages of the last pass (0 where not known yet).</summary>
+    public IReadOnlyList<PlacedAnchor> Anchors { get; }
+
+    /// <summary>The problems so far, in the order first met.</summary>
+    internal IEnumerable<LayoutProblem> Problems => problems.Values;
+
+    /// <summary>Prepared paragraphs, so that a block asked again need not be measured again.</summary>
+    internal Dictionary<object, object> Prepared { get; } = new(ReferenceEqualityComparer.Instance);
+
     /// <summary>Offers a block a room. Every block asks its children through this, so that problems know their origin.</summary>
-    public Fit Fit(Block block, Room room) => throw new NotImplementedException();
+    public Fit Fit(Block block, Room room)
+    {
+        if (block.Origin is not { } origin)
+        {
+            return block.Fit(this, room);
+        }
+
+        origins.Push(origin);
+        var fit = block.Fit(this, room);
+        origins.Pop();
+        return fit;
+    }
+
+    /// <summary>The page of an anchor as far as known: none for an unknown name, 0 when not laid out yet.</summary>
+    public int? PageOf(string anchor) => known?.GetValueOrDefault(anchor)?.Page;
+
+    /// <summary>The style of a name; running text, and a problem, for a name the sheet does not have.</summary>
+    public TextStyle Style(string name)
+    {
+        if (Styles.Find(name) is { } style)
+        {
+            return style;
+        }
+
+        Report(LayoutProblemKind.UnknownStyle, $"there is no text style '{name}'; running text is used");
+        return Styles.Body;
+    }
+
+    /// <summary>Notes a problem at the block being laid out.</summary>
+    public void Report(LayoutProblemKind kind, string message, Points needed = default, Points available = default)
+    {
+        var origin = origins.Count > 0 ? origins.Peek() : null;
+        // A block may be asked on one page and stand on the next: the last word counts.
+        problems[(kind, message)] = new LayoutProblem(kind, message, PageNumber, origin)
+        {
+            Needed = needed,
+            Available = available,
+        };
+    }
+
+    internal IDisposable Within(object? origin) => new OriginScope(origins, origin);
+
+    sealed class OriginScope : IDisposable
+    {
+        readonly Stack<object>? origins;
+
+        public OriginScope(Stack<object> origins, object? origin)
+        {
+            if (origin is not null)
+            {
+                this.origins = origins;
+                origins.Push(origin);
+            }
+        }
+
+        public void Dispose() => origins?.Pop();
+    }
 }

@@ -29,6 +29,12 @@ public abstract record PageItem
         /// <summary>The width of the letters.</summary>
         public Points Width { get; init; }
 
+        /// <summary>What the letters stand for where that differs from the characters shown.</summary>
+        public string? ActualText { get; init; }
+
+        /// <summary>The language where it differs from the document's (BCP 47).</summary>
+        public string? Language { get; init; }
+
         /// <summary>The characters shown.</summary>
         public string Characters => Shape.Characters;
     }
@@ -53,7 +59,11 @@ public abstract record PageItem
         : PageItem;
 
     /// <summary>What follows, up to the matching end, belongs to the tag.</summary>
-    public sealed record TagBegin(Tag Tag) : PageItem;
+    public sealed record TagBegin(Tag Tag) : PageItem
+    {
+        /// <summary>Of figures: the box around them.</summary>
+        public PageRect? Place { get; init; }
+    }
 
     public sealed record TagEnd(Tag Tag) : PageItem;
 
