@@ -27,7 +27,7 @@ public sealed class PP0303_PieceWiderThanFabric : CheckingRule
                     context.Pattern.Fabric(cut.Fabric)!.Span,
                     $"{Wording.Purpose(cut.Purpose)} is wider than fabric \"{cut.Fabric}\"",
                     $"usable width {Wording.Measure(problem.Piece.Limit)}",
-                    $"{Wording.Measure(problem.Piece.Value)} needed, {Wording.Measure(problem.Piece.Limit)} usable: {Wording.Measure(problem.By)} missing",
+                    $"{Wording.Measure(problem.Piece.Value)} needed, {Wording.Measure(problem.Piece.Limit)} usable: {Wording.Measure(problem.Piece.Value - problem.Piece.Limit)} missing",
                     hint: cut.Turnable
                         ? "use a smaller block, or a wider fabric (usable-width)"
                         : "a directional print is not turned: use a smaller block, a wider fabric (usable-width), or let it run sideways (directional: no)"

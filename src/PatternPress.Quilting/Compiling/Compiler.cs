@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Reading;
+using PatternPress.Quilting.Resolving;
+using PatternPress.Quilting.Rules;
+using PatternPress.Quilting.Tables;
+using PatternPress.Source.Diagnostics;
+using PatternPress.Source.Syntax;
+
+namespace PatternPress.Quilting.Compiling;
+
+/// <summary>Source text to printed numbers: reads, lays out, works out, checks. Pure; any input gives a result.</summary>
+public static class Compiler
+{
+    /// <param name="id">The pattern's short name, from its file name.</param>
+    /// <param name="tree">The pattern's file.</param>
+    /// <param name="house">The house's rules; null for the built-in ones.</param>
+    public static Compilation Compile(string id, SyntaxTree tree, SyntaxTree? house)
+    {
+        var reading = new DiagnosticList();
+        Pattern? pattern = PatternReader.Read(id, tree, house, reading);
+        if (pattern is null)
+        {
+            return new Compilation(id, tree, null, [], null, null, Sorted(reading.ToImmutable()));
+        }
+        var findings = new FindingCollector(pattern.Sizes.Select(size => size.Key));
+        foreach (Diagnostic diagnostic in reading.ToImmutable())
+        {
+            findings.Add(diagnostic);
+        }
+        BlockSet blocks = QuiltResolver.ResolveBlocks(pattern, findings);
+        ImmutableArray<Quilt> quilts =
+        [
+            .. pattern.Sizes.Select(size => QuiltResolver.Resolve(pattern, size, blocks, findings)).OfType<Quilt>(),
+        ];
+        if (quilts.IsEmpty)
+        {
+            return new Compilation(id, tree, pattern, [], null, null, [.. findings.ToDiagnostics()]);
+        }
+        Making making = new Maker().Make(pattern, quilts);
+        findings.AddRange(RuleCatalog.Check(new RuleContext(pattern, quilts, making, tree.Source)));
+        var result = new Compilation(id, tree, pattern, quilts, making, null, [.. findings.ToDiagnostics()]);
+        return result.HasErrors ? result : result with { Tables = Tabulator.Tabulate(making) };
+    }
+
+    private static ImmutableArray<Diagnostic> Sorted(ImmutableArray<Diagnostic> diagnostics) =>
+        [
+            .. diagnostics
+                .OrderBy(d => d.Primary.Span.File, StringComparer.Ordinal)
+                .ThenBy(d => d.Primary.Span.StartLine)
+                .ThenBy(d => d.Primary.Span.StartColumn)
+                .ThenBy(d => d.Code, StringComparer.Ordinal),
+        ];
+}
