@@ -42,7 +42,11 @@ public abstract record MakingProblem(ImmutableArray<string> Sizes)
 
     /// <summary>A piece cannot be cut from its fabric.</summary>
     public sealed record PieceDoesNotFit(PieceProblem Piece, ImmutableArray<string> Sizes)
-        : MakingProblem(Sizes);
+        : MakingProblem(Sizes)
+    {
+        /// <summary>How much is missing, for a piece too wide.</summary>
+        public Length By => Piece.By;
+    }
 
     /// <summary>Binding strips as wide as they are long cannot be joined.</summary>
     public sealed record NoBinding(
