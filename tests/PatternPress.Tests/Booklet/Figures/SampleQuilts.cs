@@ -419,6 +419,7 @@ internal static class SampleQuilts
                 name,
                 size,
                 size,
+                true,
                 [.. parts.Select(p => new Sourced<string>(p, Span.None))],
                 [.. Enumerable.Repeat(Rational.One, grid)],
                 [.. Enumerable.Repeat(Rational.One, grid)],
