@@ -61,7 +61,7 @@ public static class Nearest
     /// How many letters to insert, delete, replace or swap with their neighbour to make one word of the other, letter
     /// case aside (restricted Damerau-Levenshtein distance).
     /// </summary>
-    internal static int Distance(string left, string right)
+    public static int Distance(string left, string right)
     {
         Span<int> beforeLast = stackalloc int[right.Length + 1];
         Span<int> last = stackalloc int[right.Length + 1];

@@ -23,6 +23,15 @@ public sealed record MapShape(string What, string Description, ImmutableArray<Ke
         return null;
     }
 
+    internal IEnumerable<string> Names => Keys.Select(key => key.Name);
+
+    /// <summary>The key in a text such as <c>name:Amber</c>, where the blank after the colon is missing.</summary>
+    internal string? GluedKey(string text)
+    {
+        var colon = text.IndexOf(':');
+        return colon > 0 ? Find(text[..colon])?.Name : null;
+    }
+
     /// <summary>The same map with every key optional, for places that change only a part of it.</summary>
     public MapShape Partial() =>
         this with

@@ -18,7 +18,7 @@ public sealed class ShapeChecker
     {
         var checker = new ShapeChecker(tree.IsComplete);
         checker.Check(tree.Root, shape, new Place(tree.Root.Span, shape.What, null));
-        return checker.diagnostics.ToImmutable();
+        return checker.diagnostics.ToImmutable().Sort(DiagnosticOrder.Instance);
     }
 
     /// <summary>A node's place in words and where to point when the node itself is empty.</summary>
@@ -102,18 +102,28 @@ public sealed class ShapeChecker
 
     private void CheckMap(MapNode map, MapShape shape, Place place)
     {
+        // Keys that stand in the map under a wrong name are not reported as missing too.
+        HashSet<string>? meant = null;
         levels.Push(new Level(shape, place.Subject));
         foreach (var entry in map.Entries)
         {
-            if (shape.Find(entry.Key.Value) is { } key)
+            var name = entry.Key.Value;
+            if (shape.Find(name) is { } key)
             {
                 Check(entry.Value, key.Value, new Place(entry.Key.Span, key.Value.What, key.Name));
             }
             else if (!diagnostics.IsFull)
             {
+                var owner = Owner(name);
+                var glued = owner is null ? shape.GluedKey(name) : null;
+                var nearest = owner is null && glued is null ? Nearest.To(name, shape.Names) : null;
                 diagnostics.Add(
-                    ShapeFaults.UnknownKey(entry.Key, shape, place.Subject, Owner(entry.Key.Value))
+                    ShapeFaults.UnknownKey(entry.Key, shape, place.Subject, owner, glued, nearest)
                 );
+                if ((glued ?? nearest) is { } known)
+                {
+                    (meant ??= []).Add(known);
+                }
             }
         }
 
@@ -125,7 +135,7 @@ public sealed class ShapeChecker
 
         foreach (var key in shape.Keys)
         {
-            if (key.Required && map.Find(key.Name) is null)
+            if (key.Required && map.Find(key.Name) is null && meant?.Contains(key.Name) != true)
             {
                 diagnostics.Add(ShapeFaults.MissingKey(place.Owner, key, place.Subject));
             }

@@ -8,45 +8,29 @@ namespace PatternPress.Source.Shapes;
 /// <summary>The words of every finding about a tree that has not the shape it should: codes PP0130 to PP0139.</summary>
 internal static class ShapeFaults
 {
-    private const int LongestQuote = 40;
-
-    /// <param name="owner">The enclosing map the key belongs to, if it is known there.</param>
+    /// <param name="owner">The enclosing map that has such a key, if any: a wrong indentation is likelier than a wrong word.</param>
+    /// <param name="glued">The key meant, if only the blank after its colon is missing.</param>
+    /// <param name="nearest">The key probably meant.</param>
     public static Diagnostic UnknownKey(
         ScalarNode key,
         MapShape shape,
         string subject,
-        string? owner
-    )
-    {
-        var names = shape.Keys.Select(known => known.Name).ToArray();
-        var colon = key.Value.IndexOf(':');
-        var glued = colon > 0 && shape.Find(key.Value[..colon]) is not null;
-        string? hint;
-        if (glued)
-        {
-            hint =
-                $"put a space after the colon: `{key.Value[..colon]}: {key.Value[(colon + 1)..]}`";
-        }
-        else if (owner is not null)
-        {
-            hint = $"`{key.Value}` belongs to {owner}: is this line indented too far?";
-        }
-        else
-        {
-            hint = Nearest.To(key.Value, names) is { } nearest
-                ? $"did you mean `{nearest}`?"
-                : null;
-        }
-
-        return Diagnostic.Error(
+        string? owner,
+        string? glued,
+        string? nearest
+    ) =>
+        Diagnostic.Error(
             "PP0130",
-            $"`{Short(key.Value)}` is no key of {shape.What}",
+            $"`{Excerpt.Of(key.Value)}` is no key of {shape.What}",
             key.Span,
             "unknown key",
-            $"{Capital(subject)} may have {List(names, "and")}.",
-            hint
+            $"{Capital(subject)} may have {List([.. shape.Names], "and")}.",
+            owner is not null ? $"`{key.Value}` belongs to {owner}: is this line indented too far?"
+                : glued is not null
+                    ? $"put a space after the colon: `{glued}: {Excerpt.Of(key.Value[(glued.Length + 1)..])}`"
+                : nearest is not null ? $"did you mean `{nearest}`?"
+                : null
         );
-    }
 
     public static Diagnostic MissingKey(Span owner, Key key, string subject) =>
         Diagnostic.Error(
@@ -106,7 +90,7 @@ internal static class ShapeFaults
     public static Diagnostic WrongForm(ScalarNode found, TextShape shape) =>
         Diagnostic.Error(
             "PP0135",
-            $"`{Short(found.Value)}` is not {shape.What}",
+            $"`{Excerpt.Of(found.Value)}` is not {shape.What}",
             FirstLine(found),
             $"expected {Expected(shape)}",
             shape.Description
@@ -115,7 +99,7 @@ internal static class ShapeFaults
     public static Diagnostic UnknownWord(ScalarNode found, ChoiceShape shape) =>
         Diagnostic.Error(
             "PP0136",
-            $"`{Short(found.Value)}` is not {shape.What}",
+            $"`{Excerpt.Of(found.Value)}` is not {shape.What}",
             FirstLine(found),
             "unknown word",
             $"It can be {List(shape.Words, "or")}.",
@@ -127,7 +111,7 @@ internal static class ShapeFaults
     public static Diagnostic WrongName(ScalarNode key, NamesShape shape) =>
         Diagnostic.Error(
             "PP0137",
-            $"`{Short(key.Value)}` cannot be {shape.Name.What}",
+            $"`{Excerpt.Of(key.Value)}` cannot be {shape.Name.What}",
             key.Span,
             "not a name",
             shape.Name.Description
@@ -146,8 +130,7 @@ internal static class ShapeFaults
     private static string Expected(Shape shape) =>
         shape switch
         {
-            MapShape map =>
-                $"{map.What} with keys such as {List([.. map.Keys.Take(3).Select(key => key.Name)], "and")}",
+            MapShape map => $"{map.What} with keys such as {List([.. map.Names.Take(3)], "and")}",
             NamesShape names => $"{names.What}: a name and a colon for each",
             ChoiceShape choice => $"{choice.What}: {List(choice.Words, "or")}",
             EitherShape either => Joined([.. either.Shapes.Select(Expected)], ", or "),
@@ -162,7 +145,7 @@ internal static class ShapeFaults
             MapNode => "keys with values",
             ListNode => "a list",
             ScalarNode { Style: ScalarStyle.Literal or ScalarStyle.Folded } => "a block of text",
-            ScalarNode scalar => $"the text `{Short(scalar.Value)}`",
+            ScalarNode scalar => $"the text `{Excerpt.Of(scalar.Value)}`",
             _ => "something else",
         };
 
@@ -173,16 +156,10 @@ internal static class ShapeFaults
                 "put a dash and a space before each item, or brackets around them: [ ... ]",
             (MapNode or ListNode, TextShape or ChoiceShape) =>
                 "a text that contains a colon or begins with { or [ needs quotation marks",
-            (ScalarNode scalar, MapShape map) when GluedKey(scalar.Value, map) is { } key =>
+            (ScalarNode scalar, MapShape map) when map.GluedKey(scalar.Value) is { } key =>
                 $"put a space after the colon: `{key}: ...`",
             _ => null,
         };
-
-    private static string? GluedKey(string text, MapShape map)
-    {
-        var colon = text.IndexOf(':');
-        return colon > 0 && map.Find(text[..colon]) is { } key ? key.Name : null;
-    }
 
     /// <summary>Whether a comment stands where the value should: <c>color: #15233b</c>.</summary>
     private static bool CommentFollows(ScalarNode empty) =>
@@ -211,15 +188,6 @@ internal static class ShapeFaults
         || text.Contains(" #")
             ? $"\"{text}\""
             : text;
-
-    private static string Short(string text)
-    {
-        var line = text.AsSpan().TrimEnd('\n');
-        var end = line.IndexOf('\n');
-        var cut = end >= 0 || line.Length > LongestQuote;
-        line = line[..Math.Min(end < 0 ? line.Length : end, LongestQuote)];
-        return cut ? $"{line}..." : line.ToString();
-    }
 
     private static string Capital(string text) =>
         text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];

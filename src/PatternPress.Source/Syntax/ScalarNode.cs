@@ -19,7 +19,7 @@ public sealed record ScalarNode : Node
     /// <param name="value">What it says, escapes and indentation taken out.</param>
     /// <param name="style">How it is written.</param>
     /// <param name="start">Index of its first character in the file: the quotation mark or <c>|</c> where it has one.</param>
-    /// <param name="end">Index after its last character.</param>
+    /// <param name="end">Index after its last character; of a block scalar, after the empty lines that follow it.</param>
     /// <param name="parentIndent">For a block scalar, the indentation of the entry it belongs to; -1 at the root.</param>
     public ScalarNode(
         SourceText source,
@@ -29,7 +29,7 @@ public sealed record ScalarNode : Node
         int end,
         int parentIndent
     )
-        : base(source.SpanOf(start, end))
+        : base(source.SpanOf(start, LastCharacter(source.Text, style, start, end)))
     {
         this.source = source;
         this.start = start;
@@ -70,6 +70,11 @@ public sealed record ScalarNode : Node
 
     /// <summary>The words of the value: what stands between blanks and line breaks.</summary>
     public ImmutableArray<Slice> Words() => Whole.Words();
+
+    private static int LastCharacter(string text, ScalarStyle style, int start, int end) =>
+        style is ScalarStyle.Literal or ScalarStyle.Folded
+            ? start + text.AsSpan(start, end - start).TrimEnd("\n ").Length
+            : end;
 
     public bool Equals(ScalarNode? other) =>
         other is not null && Span == other.Span && Style == other.Style && Value == other.Value;

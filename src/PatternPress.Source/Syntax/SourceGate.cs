@@ -79,9 +79,41 @@ public static class SourceGate
         return stop == text.Length ? stop : text.LastIndexOf('\n', Math.Max(stop - 1, 0)) + 1;
     }
 
-    /// <summary>CR LF and lone CR become LF, so that an index means the same to everyone.</summary>
-    internal static string Normalize(string text) =>
-        text.Contains('\r') ? text.Replace("\r\n", "\n").Replace('\r', '\n') : text;
+    /// <summary>
+    /// CR LF and lone CR become LF, so that an index means the same to everyone; tabs in otherwise empty lines become
+    /// spaces, since nobody sees them and YAML takes some of them for indentation.
+    /// </summary>
+    internal static string Normalize(string text)
+    {
+        if (text.Contains('\r'))
+        {
+            text = text.Replace("\r\n", "\n").Replace('\r', '\n');
+        }
+
+        return text.Contains('\t') ? BlankTabs(text) : text;
+    }
+
+    private static string BlankTabs(string text) =>
+        string.Create(
+            text.Length,
+            text,
+            static (result, text) =>
+            {
+                text.CopyTo(result);
+                for (var at = 0; at < result.Length; )
+                {
+                    var line = result[at..];
+                    var end = line.IndexOf('\n');
+                    line = end < 0 ? line : line[..end];
+                    if (line.IndexOfAnyExcept(' ', '\t') < 0)
+                    {
+                        line.Fill(' ');
+                    }
+
+                    at += line.Length + 1;
+                }
+            }
+        );
 
     private static string? OtherEncoding(ReadOnlySpan<byte> bytes) =>
         bytes switch
@@ -156,7 +188,7 @@ public static class SourceGate
             line = end < 0 ? line : line[..end];
             var indent = line.Length - line.TrimStart(" \t").Length;
             var tab = line[..indent].IndexOf('\t');
-            if (tab >= 0 && indent < line.Length)
+            if (tab >= 0)
             {
                 first = first < 0 ? at + tab : first;
                 lines++;

@@ -56,30 +56,25 @@ internal static class SyntaxFaults
             "indent with spaces; most editors can convert the whole file at once"
         );
 
-    public static Diagnostic Anchor(Span span, string name) =>
-        Diagnostic.Error(
+    /// <summary>One finding for all places of a file: they go together.</summary>
+    public static Diagnostic Reuse(IReadOnlyList<Label> places)
+    {
+        const int shown = 4;
+        var first = Diagnostic.Error(
             "PP0111",
-            $"`&{name}` names a part of the file for reuse, which patterns do not have",
-            span,
-            "named here",
-            "",
-            "remove it; a text that begins with & needs quotation marks"
+            "`&` and `*` name and repeat parts of a file, which patterns do not have",
+            places[0].Span,
+            places[0].Text,
+            places.Count == 1 ? "" : $"They stand in {places.Count} places.",
+            "write the values out; a text that begins with & or * needs quotation marks"
         );
-
-    public static Diagnostic Alias(Span span, string name) =>
-        Diagnostic.Error(
-            "PP0111",
-            $"`*{name}` refers to another part of the file, which patterns do not have",
-            span,
-            "referred to here",
-            "",
-            "write the value out; a text that begins with * needs quotation marks"
-        );
+        return first with { Others = [.. places.Skip(1).Take(shown)] };
+    }
 
     public static Diagnostic Tag(Span span, string tag) =>
         Diagnostic.Error(
             "PP0112",
-            $"`{tag}` gives a type, which patterns do not have",
+            $"`{Excerpt.Of(tag)}` gives a type, which patterns do not have",
             span,
             "typed here",
             "",
@@ -91,9 +86,19 @@ internal static class SyntaxFaults
             "PP0113",
             "a second document begins in this file",
             span,
-            "`---` begins another document",
+            "another document begins here",
             "A file holds one pattern.",
             "move what follows to a file of its own, or remove the line"
+        );
+
+    public static Diagnostic Directive(Span span) =>
+        Diagnostic.Error(
+            "PP0113",
+            "a line that begins with % gives orders to the YAML reader, which patterns do not have",
+            span,
+            "an order",
+            "",
+            "remove the line"
         );
 
     public static Diagnostic TooDeep(Span span, int limit) =>
@@ -127,7 +132,7 @@ internal static class SyntaxFaults
         Diagnostic
             .Error(
                 "PP0117",
-                $"`{second.Value}` is given twice",
+                $"`{Excerpt.Of(second.Value)}` is given twice",
                 second.Span,
                 "given again here",
                 "The first one was read, this one was not.",

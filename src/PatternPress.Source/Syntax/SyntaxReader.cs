@@ -9,25 +9,49 @@ namespace PatternPress.Source.Syntax;
 /// Turns the YAML parser's events into nodes. It refuses what a pattern has no use for (anchors, aliases, tags, several
 /// documents) and anything beyond its limits, and keeps what was read before a syntax error.
 /// </summary>
-internal sealed class SyntaxReader(SourceText source, int readable, DiagnosticList diagnostics)
+internal sealed class SyntaxReader
 {
     /// <summary>Maps in lists in maps: a pattern needs about six levels.</summary>
     internal const int MaximumDepth = 32;
 
     /// <summary>A pattern of fifty fabrics and a hundred blocks has about two thousand.</summary>
-    internal const int MaximumNodes = 50_000;
+    internal const int MaximumNodes = 20_000;
 
     /// <summary>The map of a quilt of 200 by 200 blocks fits.</summary>
     internal const int MaximumScalar = 200_000;
 
-    private readonly Parser parser = new(
-        new StringReader(readable == source.Text.Length ? source.Text : source.Text[..readable])
-    );
-
+    private readonly SourceText source;
+    private readonly int from;
+    private readonly int readable;
+    private readonly DiagnosticList diagnostics;
+    private readonly Parser parser;
+    private readonly Stack<Open> open = new();
     private int nodes;
+    private int lastIndex;
+    private readonly List<Label> reuse = [];
+    private bool lastWasBlock;
     private bool stopped;
 
-    public Node ReadRoot()
+    /// <param name="from">Index of the line to begin with.</param>
+    /// <param name="readable">Index of the line to stop before.</param>
+    public SyntaxReader(SourceText source, int from, int readable, DiagnosticList diagnostics)
+    {
+        this.source = source;
+        this.from = from;
+        this.readable = readable;
+        this.diagnostics = diagnostics;
+        lastIndex = from;
+        parser = new Parser(new PartReader(source.Text, from, readable));
+    }
+
+    /// <summary>A map or list being read: where it began, and in what column if it is no bracketed one.</summary>
+    private readonly record struct Open(int Index, int? Indent);
+
+    /// <summary>Where a syntax error stopped the reading; null if none did.</summary>
+    public int? FailedAt { get; private set; }
+
+    /// <summary>Reads one document; null if there is none.</summary>
+    public Node? ReadRoot()
     {
         Node? root = null;
         Next();
@@ -47,15 +71,9 @@ internal sealed class SyntaxReader(SourceText source, int readable, DiagnosticLi
             }
         }
 
-        var empty = source.SpanOf(0, 0);
-        if (root is null or ScalarNode { Style: ScalarStyle.Plain, Value: "" })
+        if (reuse.Count > 0)
         {
-            if (!diagnostics.HasErrors)
-            {
-                diagnostics.Add(SyntaxFaults.Empty(empty));
-            }
-
-            return new MapNode(empty, []);
+            diagnostics.Add(SyntaxFaults.Reuse(reuse));
         }
 
         return root;
@@ -65,6 +83,12 @@ internal sealed class SyntaxReader(SourceText source, int readable, DiagnosticLi
     private Node? ReadNode(int depth, int indent)
     {
         var current = parser.Current!;
+        if (diagnostics.IsFull)
+        {
+            stopped = true;
+            return null;
+        }
+
         if (++nodes > MaximumNodes)
         {
             Stop(SyntaxFaults.TooManyNodes(SpanOf(current), MaximumNodes));
@@ -90,7 +114,7 @@ internal sealed class SyntaxReader(SourceText source, int readable, DiagnosticLi
                 RefuseProperties(list);
                 return ReadList(list, depth, indent);
             case AnchorAlias alias:
-                diagnostics.Add(SyntaxFaults.Alias(SpanOf(alias), alias.Value.Value));
+                reuse.Add(new Label(SpanOf(alias), "referred to here"));
                 Next();
                 return null;
             default:
@@ -102,12 +126,11 @@ internal sealed class SyntaxReader(SourceText source, int readable, DiagnosticLi
     private MapNode ReadMap(MappingStart start, int depth, int indent)
     {
         var isBlock = start.Style == MappingStyle.Block;
-        var inner = isBlock ? (int)start.Start.Column - 1 : indent;
+        var inner = Enter(start, isBlock, indent);
         var entries = ImmutableArray.CreateBuilder<Entry>();
         var seen = new Dictionary<string, ScalarNode>(StringComparer.Ordinal);
-        var from = (int)start.Start.Index;
-        var to = from;
-        Next();
+        var begin = IndexOf(start.Start);
+        var end = begin;
         while (!stopped && parser.Current is not MappingEnd)
         {
             var keyAt = SpanOf(parser.Current!);
@@ -149,22 +172,21 @@ internal sealed class SyntaxReader(SourceText source, int readable, DiagnosticLi
 
         if (!isBlock && !stopped)
         {
-            to = (int)parser.Current!.End.Index;
+            end = IndexOf(parser.Current!.Start) + 1;
         }
 
-        Next();
+        Leave();
         var all = entries.ToImmutable();
-        return new MapNode(SpanTo(from, to, all.IsEmpty ? null : all[^1].Value), all);
+        return new MapNode(SpanTo(begin, end, all.IsEmpty ? null : all[^1].Value), all);
     }
 
     private ListNode ReadList(SequenceStart start, int depth, int indent)
     {
         var isBlock = start.Style == SequenceStyle.Block;
-        var inner = isBlock ? (int)start.Start.Column - 1 : indent;
+        var inner = Enter(start, isBlock, indent);
         var items = ImmutableArray.CreateBuilder<Node>();
-        var from = (int)start.Start.Index;
-        var to = from;
-        Next();
+        var begin = IndexOf(start.Start);
+        var end = begin;
         while (!stopped && parser.Current is not SequenceEnd)
         {
             if (ReadNode(depth + 1, inner) is { } item)
@@ -175,22 +197,22 @@ internal sealed class SyntaxReader(SourceText source, int readable, DiagnosticLi
 
         if (!isBlock && !stopped)
         {
-            to = (int)parser.Current!.End.Index;
+            end = IndexOf(parser.Current!.Start) + 1;
         }
 
-        Next();
+        Leave();
         var all = items.ToImmutable();
-        return new ListNode(SpanTo(from, to, all.IsEmpty ? null : all[^1]), all);
+        return new ListNode(SpanTo(begin, end, all.IsEmpty ? null : all[^1]), all);
     }
 
     /// <summary>
     /// A collection ends with its bracket, or with the last thing in it: the parser's own mark of a block's end stands
     /// after the blank lines and comments that follow.
     /// </summary>
-    private Span SpanTo(int from, int to, Node? last)
+    private Span SpanTo(int begin, int end, Node? last)
     {
-        var span = source.SpanOf(from, to);
-        return to > from || last is null
+        var span = source.SpanOf(begin, end);
+        return end > begin || last is null
             ? span
             : span with
             {
@@ -201,8 +223,8 @@ internal sealed class SyntaxReader(SourceText source, int readable, DiagnosticLi
 
     private ScalarNode? ScalarOf(Scalar scalar, int indent)
     {
-        var start = (int)scalar.Start.Index;
-        var end = (int)scalar.End.Index;
+        var start = IndexOf(scalar.Start);
+        var end = IndexOf(scalar.End);
         var style = scalar.Style switch
         {
             YamlDotNet.Core.ScalarStyle.SingleQuoted => ScalarStyle.SingleQuoted,
@@ -216,11 +238,6 @@ internal sealed class SyntaxReader(SourceText source, int readable, DiagnosticLi
             var first = source.SpanOf(start, Math.Min(start + 1, source.Text.Length));
             diagnostics.Add(SyntaxFaults.TooLong(first, scalar.Value.Length, MaximumScalar));
             return null;
-        }
-
-        if (style is ScalarStyle.Literal or ScalarStyle.Folded)
-        {
-            end = start + source.Text.AsSpan(start, end - start).TrimEnd("\n ").Length;
         }
 
         var node = new ScalarNode(source, scalar.Value, style, start, end, indent);
@@ -249,7 +266,7 @@ internal sealed class SyntaxReader(SourceText source, int readable, DiagnosticLi
     {
         if (!node.Anchor.IsEmpty)
         {
-            diagnostics.Add(SyntaxFaults.Anchor(SpanOf(node), node.Anchor.Value));
+            reuse.Add(new Label(SpanOf(node), "named here"));
         }
 
         if (!node.Tag.IsEmpty)
@@ -258,8 +275,28 @@ internal sealed class SyntaxReader(SourceText source, int readable, DiagnosticLi
         }
     }
 
+    private int IndexOf(in Mark mark) => from + (int)mark.Index;
+
     private Span SpanOf(ParsingEvent current) =>
-        source.SpanOf((int)current.Start.Index, (int)current.End.Index);
+        source.SpanOf(IndexOf(current.Start), IndexOf(current.End));
+
+    /// <summary>Steps into a collection; gives the column that block scalars in it are indented from.</summary>
+    private int Enter(ParsingEvent start, bool isBlock, int indent)
+    {
+        var column = (int)start.Start.Column - 1;
+        open.Push(new Open(IndexOf(start.Start), isBlock ? column : null));
+        Next();
+        return isBlock ? column : indent;
+    }
+
+    private void Leave()
+    {
+        if (!stopped)
+        {
+            open.Pop();
+            Next();
+        }
+    }
 
     private void Next()
     {
@@ -270,33 +307,59 @@ internal sealed class SyntaxReader(SourceText source, int readable, DiagnosticLi
 
         try
         {
-            if (!parser.MoveNext())
+            stopped = !parser.MoveNext();
+            if (parser.Current is { } current)
             {
-                stopped = true;
+                lastIndex = IndexOf(current.End);
+                lastWasBlock =
+                    current
+                        is Scalar
+                        {
+                            Style: YamlDotNet.Core.ScalarStyle.Literal
+                                or YamlDotNet.Core.ScalarStyle.Folded
+                        };
             }
         }
         catch (YamlException error)
         {
-            Stop(
-                SyntaxErrors.Explain(
-                    source,
-                    readable,
-                    (int)error.Start.Index,
-                    (int)error.End.Index,
-                    error.Message
-                )
-            );
+            Fail(IndexOf(error.Start), IndexOf(error.End), error.Message);
         }
         // The scanner answers some malformed files with exceptions of other kinds; none may reach the designer.
         catch (Exception error) when (error is not OutOfMemoryException)
         {
-            Stop(SyntaxErrors.Explain(source, readable, lastIndex, lastIndex, ""));
+            Fail(lastIndex, lastIndex, "");
         }
-
-        lastIndex = parser.Current is { } current ? (int)current.End.Index : lastIndex;
     }
 
-    private int lastIndex;
+    private void Fail(int start, int end, string message)
+    {
+        // The outermost bracket still open, or the last thing read: before that all is closed.
+        var lookFrom = lastIndex;
+        foreach (var collection in open)
+        {
+            lookFrom = collection.Indent is null ? Math.Min(lookFrom, collection.Index) : lookFrom;
+        }
+
+        int[] indents =
+        [
+            .. open.Where(one => one.Indent is not null).Select(one => one.Indent!.Value).Reverse(),
+        ];
+        Stop(
+            SyntaxErrors.Explain(
+                new SyntaxError(
+                    source,
+                    readable,
+                    lookFrom,
+                    start,
+                    end,
+                    message,
+                    indents,
+                    lastWasBlock
+                )
+            )
+        );
+        FailedAt = start;
+    }
 
     private void Stop(Diagnostic reason)
     {
