@@ -37,14 +37,11 @@ internal static class FabricReader
             {
                 continue;
             }
-            Color color = default;
-            if (
-                ReadContext.Text(value, "color") is { } text
-                && !Color.TryParse(text.Value.Trim(), out color)
-            )
-            {
-                context.Report(PP0217_NotAColor.Found(text.Span, text.Value, key));
-            }
+            // A color of the wrong form was reported with the shape of the file.
+            _ = Color.TryParse(
+                ReadContext.Text(value, "color")?.Value.Trim() ?? "",
+                out Color color
+            );
             string? Plain(string name) => ReadContext.Text(value, name)?.Value.Trim();
             fabrics.Add(
                 new Fabric(

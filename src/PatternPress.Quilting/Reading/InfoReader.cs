@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Rules;
+using PatternPress.Source.Shapes;
 using PatternPress.Source.Syntax;
 
 namespace PatternPress.Quilting.Reading;
@@ -18,6 +19,8 @@ internal static class InfoReader
         DateOnly day = default;
         if (
             date is not null
+            // Another form was reported with the shape of the file.
+            && TextForm.Date.Matches(date.Value.Trim())
             && !DateOnly.TryParseExact(
                 date.Value.Trim(),
                 "yyyy-MM-dd",

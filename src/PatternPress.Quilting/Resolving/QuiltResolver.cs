@@ -108,14 +108,7 @@ public static class QuiltResolver
                         size.Columns,
                         size.Rows
                     ),
-                    _ => new Finding(
-                        PP0230_WrongNumberOfEntries.Found(
-                            design.Fill.Span,
-                            "the fill",
-                            problem,
-                            design.Fill.Rows.Sum(r => r.Length)
-                        )
-                    ),
+                    _ => new Finding(PP0230_WrongNumberOfEntries.Found(design.Fill.Span, problem)),
                 }
             );
             return null;

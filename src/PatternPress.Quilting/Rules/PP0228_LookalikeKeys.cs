@@ -11,23 +11,6 @@ public sealed class PP0228_LookalikeKeys : ReadingRule
     private PP0228_LookalikeKeys()
         : base("PP0228", Severity.Warning, "Keys that look alike") { }
 
-    /// <summary>Whether two keys may be taken for each other: equal but for case, or o/O/0, l/I/1, s/5, z/2, b/8.</summary>
-    public static bool Alike(string a, string b)
-    {
-        if (a == b || a.Length != b.Length)
-        {
-            return false;
-        }
-        for (int i = 0; i < a.Length; i++)
-        {
-            if (Shape(a[i]) != Shape(b[i]))
-            {
-                return false;
-            }
-        }
-        return true;
-    }
-
     /// <param name="key">The later of the two.</param>
     /// <param name="what">What they name, plural: "fabrics".</param>
     public static Diagnostic Found(
@@ -39,18 +22,10 @@ public sealed class PP0228_LookalikeKeys : ReadingRule
     ) =>
         Instance.Report(
             key,
-            $"{what} \"{otherName}\" and \"{name}\" are easily taken for each other",
+            $"the {what} keys \"{otherName}\" and \"{name}\" are easily taken for each other",
             "looks like the other",
             "Makers read these letters from small labels in the diagrams.",
             "use another letter for one of them",
             new Label(other, "the other")
         );
-
-    private static char Shape(char c) =>
-        c switch
-        {
-            'O' or 'o' or '0' => '0',
-            'I' or 'i' or 'l' or 'L' or '1' => '1',
-            _ => char.ToUpperInvariant(c),
-        };
 }

@@ -15,4 +15,8 @@ public sealed class PP0230_WrongNumberOfEntries : ReadingRule
     /// <param name="wanted">What is wanted, in words: "two colorings", "at least one size".</param>
     public static Diagnostic Found(Span list, string what, string wanted, int given) =>
         Instance.Report(list, $"{what} needs {wanted}, not {given}", $"{given} here");
+
+    /// <param name="problem">What the way of filling objects to, with the numbers.</param>
+    public static Diagnostic Found(Span list, string problem) =>
+        Instance.Report(list, problem, "this list");
 }

@@ -71,7 +71,6 @@ public static class RuleCatalog
             PP0214_MapDoesNotMatchSize.Instance,
             PP0215_NotAMeasure.Instance,
             PP0216_MeasureOutOfRange.Instance,
-            PP0217_NotAColor.Instance,
             PP0218_NotADate.Instance,
             PP0219_NotACount.Instance,
             PP0220_TooManyBlocks.Instance,
