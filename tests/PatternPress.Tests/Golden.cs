@@ -12,10 +12,7 @@ internal static class Golden
     public static void ShouldMatch(string expected, string actual)
     {
         actual = actual.ReplaceLineEndings("\n");
-        string received = Path.ChangeExtension(
-            expected,
-            ".received" + Path.GetExtension(expected)
-        );
+        string received = Path.ChangeExtension(expected, ".received" + Path.GetExtension(expected));
         string? before = File.Exists(expected)
             ? File.ReadAllText(expected).ReplaceLineEndings("\n")
             : null;

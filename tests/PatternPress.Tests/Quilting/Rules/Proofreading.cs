@@ -36,13 +36,12 @@ internal static class Proofreading
             if (!quilts.IsEmpty)
             {
                 findings.AddRange(
-                    RuleCatalog.Check(new RuleContext(pattern, quilts, Make(pattern, quilts), source))
+                    RuleCatalog.Check(
+                        new RuleContext(pattern, quilts, new Maker().Make(pattern, quilts), source)
+                    )
                 );
             }
         }
         return findings.ToDiagnostics();
     }
-
-    public static Making Make(Pattern pattern, ImmutableArray<Quilt> quilts) =>
-        new(pattern, [], [], [], []);
 }

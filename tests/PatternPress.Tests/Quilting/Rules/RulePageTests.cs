@@ -11,13 +11,7 @@ public sealed class RulePageTests
     [Test]
     public void The_base_pattern_of_the_examples_is_clean()
     {
-        string file = Path.Combine(
-            Repository.Root,
-            "tests",
-            "cases",
-            "rules",
-            "base.quilt.yaml"
-        );
+        string file = Path.Combine(Repository.Root, "tests", "cases", "rules", "base.quilt.yaml");
         Proofreading
             .Of("base.quilt.yaml", File.ReadAllText(file), out _)
             .Select(Designs.Show)
