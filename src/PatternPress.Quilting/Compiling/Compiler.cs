@@ -32,15 +32,33 @@ public static class Compiler
         BlockSet blocks = QuiltResolver.ResolveBlocks(pattern, findings);
         ImmutableArray<Quilt> quilts =
         [
-            .. pattern.Sizes.Select(size => QuiltResolver.Resolve(pattern, size, blocks, findings)).OfType<Quilt>(),
+            .. pattern
+                .Sizes.Select(size => QuiltResolver.Resolve(pattern, size, blocks, findings))
+                .OfType<Quilt>(),
         ];
         if (quilts.IsEmpty)
         {
-            return new Compilation(id, tree, pattern, [], null, null, [.. findings.ToDiagnostics()]);
+            return new Compilation(
+                id,
+                tree,
+                pattern,
+                [],
+                null,
+                null,
+                [.. findings.ToDiagnostics()]
+            );
         }
         Making making = new Maker().Make(pattern, quilts);
         findings.AddRange(RuleCatalog.Check(new RuleContext(pattern, quilts, making, tree.Source)));
-        var result = new Compilation(id, tree, pattern, quilts, making, null, [.. findings.ToDiagnostics()]);
+        var result = new Compilation(
+            id,
+            tree,
+            pattern,
+            quilts,
+            making,
+            null,
+            [.. findings.ToDiagnostics()]
+        );
         return result.HasErrors ? result : result with { Tables = Tabulator.Tabulate(making) };
     }
 

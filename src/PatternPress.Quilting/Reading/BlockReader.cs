@@ -47,7 +47,9 @@ internal static class BlockReader
         }
         ImmutableArray<Rational>? across = ReadShares(key.Value, map, "columns", columns, context),
             down = ReadShares(key.Value, map, "rows", rows.Length, context);
-        if (across is null || down is null)
+        // With a unit misread the parts are not known, and colorings would be blamed for it.
+        bool partsUnknown = declared is null && units.Units.Values.Any(unit => unit is null);
+        if (across is null || down is null || partsUnknown)
         {
             return null;
         }

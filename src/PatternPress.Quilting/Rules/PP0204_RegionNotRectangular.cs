@@ -26,8 +26,8 @@ public sealed class PP0204_RegionNotRectangular : ReadingRule
         Instance.Report(
             cell,
             $"the cells \"{letter}\" of block \"{block}\" do not form a rectangle",
-            $"{cells} cells touch here; the rectangle around them has {columns * rows}",
-            $"{cells} cells within {columns} × {rows}: a unit fills a rectangle of cells.",
+            "this region",
+            $"{cells} cells touch here; the rectangle around them has {columns} × {rows}. A unit fills a whole rectangle.",
             $"if every cell is a unit of its own, write \"each\" before its kind; else give parts of the region letters of their own"
         );
 }

@@ -27,7 +27,7 @@ public sealed class PP0214_MapDoesNotMatchSize : ReadingRule
                 map,
                 $"the map has {mapColumns} × {mapRows} places, size \"{size}\" has {columns} × {rows} blocks",
                 $"{mapColumns} across, {mapRows} down",
-                hint: "draw a map for this size under its change, or let the fill repeat",
+                hint: $"draw {columns} places across and {rows} down, or leave out the map and let the fill repeat",
                 others: new Label(blocks, $"{columns} across, {rows} down")
             ),
             size,

@@ -14,8 +14,8 @@ public sealed class PP0218_NotADate : ReadingRule
     public static Diagnostic Found(Span span, string text) =>
         Instance.Report(
             span,
-            $"\"{text}\" is not a date",
-            "expected year-month-day",
-            hint: "write it as 2026-11-01"
+            $"there is no day \"{text}\"",
+            "no such day",
+            hint: "is the month or the day mistyped? The order is year-month-day"
         );
 }
