@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Techniques.Sketching;
 
 namespace PatternPress.Quilting.Techniques;
 
@@ -20,6 +21,29 @@ internal static class Batch
     )
     {
         var all = ImmutableDictionary.CreateBuilder<string, Length>(StringComparer.Ordinal);
+        all.Add("seam", house.Seam);
+        all.Add(Sewing.UnfinishedWidth, house.Unfinished(form.Width));
+        all.Add(Sewing.UnfinishedHeight, house.Unfinished(form.Height));
+        foreach (RecipePiece piece in pieces)
+        {
+            // Pieces of one name are of one size.
+            if (piece.WholeStrip)
+            {
+                all[piece.Name] = piece.Height;
+            }
+            else if (
+                piece.Width == piece.Height
+                && !piece.Name.EndsWith("rectangle", StringComparison.Ordinal)
+            )
+            {
+                all[piece.Name] = piece.Width;
+            }
+            else
+            {
+                all[WidthOf(piece.Name)] = piece.Width;
+                all[HeightOf(piece.Name)] = piece.Height;
+            }
+        }
         foreach ((string name, Length measure) in measures)
         {
             all.Add(name, measure);
@@ -36,6 +60,11 @@ internal static class Batch
             all.ToImmutable()
         );
     }
+
+    /// <summary>Name of the measure that is a piece's width, where it is no square; a square's side has the piece's name.</summary>
+    public static string WidthOf(string piece) => piece + "-width";
+
+    public static string HeightOf(string piece) => piece + "-height";
 
     /// <summary>Whether units of these pieces are trimmed: because the house likes to, or because rounding makes them larger.</summary>
     public static bool Trims(House house, params ReadOnlySpan<CutSize> sides)

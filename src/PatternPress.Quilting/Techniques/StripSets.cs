@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Techniques.Sketching;
 
 namespace PatternPress.Quilting.Techniques;
 
@@ -19,7 +20,14 @@ internal static class StripSets
     )
     {
         ImmutableArray<StripSet> sets = Sets(form, grid, usableWidth, house);
-        (_, CutSize segment) = Cell(form, grid, house);
+        (CutSize strip, CutSize segment) = Cell(form, grid, house);
+        var pictures = new StripPictures(strip.Cut, segment.Cut, house);
+        ImmutableArray<(StripSet, int)> batch =
+        [
+            .. sets.Select(set => (set, set.SegmentsPerUnit / Share(sets))),
+        ];
+        bool isRail = grid.Rows.Length == 1;
+        var sewing = new Sewing(form, house);
         return Batch.Of(
             technique,
             form,
@@ -27,7 +35,16 @@ internal static class StripSets
             Pieces(form, grid, usableWidth, house),
             Yield(sets),
             trim: false,
-            measures: [("segment", segment.Cut)]
+            measures: [("segment", segment.Cut)],
+            steps:
+            [
+                new Step("sew-strips", () => pictures.Sew(batch, oneWay: isRail)),
+                new Step("cut-segments", () => pictures.Cut(batch)),
+                .. isRail
+                    ? (ReadOnlySpan<Step>)[]
+                    : [new Step("join-rows", () => GridPictures.JoinRows(sewing, grid))],
+                new Step("measure", () => sewing.Finish(false, Length.Zero, Yield(sets))),
+            ]
         ) with
         {
             StripSets = sets,

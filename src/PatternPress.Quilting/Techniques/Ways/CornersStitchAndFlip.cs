@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Techniques.Kinds;
+using PatternPress.Quilting.Techniques.Sketching;
 
 namespace PatternPress.Quilting.Techniques.Ways;
 
@@ -25,6 +26,19 @@ public sealed class CornersStitchAndFlip : Technique
     )
     {
         CutSize corner = CutSize.Close(house.Unfinished(form.Measure), house);
+        var sewing = new Sewing(form, house);
+        ImmutableArray<int> corners = FlippedCorners.CornersOf(form);
+        // Of four, opposite corners first: their squares overlap least.
+        ImmutableArray<int> order =
+            corners.Length == 4 ? [0, 2, 1, 3] : [.. Enumerable.Range(0, corners.Length)];
+        var flips = new CornerFlips(
+            CutSize.Close(house.Unfinished(form.Width), house).Cut,
+            CutSize.Close(house.Unfinished(form.Height), house).Cut,
+            corner.Cut,
+            form.RoleCount - 1,
+            [.. order.Select(role => (corners[role], role))],
+            house
+        );
         return Batch.Of(
             this,
             form,
@@ -32,7 +46,12 @@ public sealed class CornersStitchAndFlip : Technique
             Pieces(form, house, usableWidth),
             1,
             trim: false,
-            leftovers: Batch.Offcuts(corner, form.RoleCount - 1, house)
+            leftovers: Batch.Offcuts(corner, form.RoleCount - 1, house),
+            steps:
+            [
+                .. flips.Steps("corner square", fabrics),
+                new Step("trim", () => sewing.Finish(false, Length.Zero, 1)),
+            ]
         );
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Techniques.Kinds;
+using PatternPress.Quilting.Techniques.Sketching;
 
 namespace PatternPress.Quilting.Techniques.Ways;
 
@@ -26,13 +27,38 @@ public sealed class GeeseFourAtATime : Technique
     )
     {
         (CutSize large, CutSize small) = Sides(form, house);
+        bool trim = Batch.Trims(house, large, small);
+        var pictures = new FourGeesePictures(large.Cut, small.Cut, house);
+        var sewing = new Sewing(form, house);
         return Batch.Of(
             this,
             form,
             house,
             Pieces(form, house, usableWidth),
             4,
-            trim: Batch.Trims(house, large, small)
+            trim: trim,
+            steps:
+            [
+                new Step("mark", () => pictures.Mark("small square")),
+                new Step("sew", () => pictures.Sew("large square")),
+                new Step("cut", pictures.Cut),
+                new Step("press", pictures.Press),
+                new Step("sew-again", pictures.SewAgain),
+                new Step("cut-again", pictures.CutAgain),
+                new Step(
+                    "press-again",
+                    () => new Sketch([sewing.Opened(sewing.All, (0, 2)).Done(count: 4)])
+                ),
+                new Step(
+                    "trim",
+                    () =>
+                        sewing.Finish(
+                            trim,
+                            Length.Max(large.Cut - large.Exactly, small.Cut - small.Exactly),
+                            4
+                        )
+                ),
+            ]
         );
     }
 

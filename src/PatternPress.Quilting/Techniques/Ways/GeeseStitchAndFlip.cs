@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Techniques.Kinds;
+using PatternPress.Quilting.Techniques.Sketching;
 
 namespace PatternPress.Quilting.Techniques.Ways;
 
@@ -25,6 +26,15 @@ public sealed class GeeseStitchAndFlip : Technique
     )
     {
         CutSize square = CutSize.Close(house.Unfinished(form.Height), house);
+        var sewing = new Sewing(form, house);
+        var flips = new CornerFlips(
+            CutSize.Close(house.Unfinished(form.Width), house).Cut,
+            square.Cut,
+            square.Cut,
+            0,
+            [(Corner.UpperLeft, 1), (Corner.UpperRight, 1)],
+            house
+        );
         return Batch.Of(
             this,
             form,
@@ -32,7 +42,15 @@ public sealed class GeeseStitchAndFlip : Technique
             Pieces(form, house, usableWidth),
             1,
             trim: square.IsGenerous,
-            leftovers: Batch.Offcuts(square, 2, house)
+            leftovers: Batch.Offcuts(square, 2, house),
+            steps:
+            [
+                .. flips.Steps("square", fabrics),
+                new Step(
+                    "trim",
+                    () => sewing.Finish(square.IsGenerous, square.Cut - square.Exactly, 1)
+                ),
+            ]
         );
     }
 

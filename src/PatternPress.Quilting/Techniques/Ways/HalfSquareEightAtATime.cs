@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Techniques.Kinds;
+using PatternPress.Quilting.Techniques.Sketching;
 
 namespace PatternPress.Quilting.Techniques.Ways;
 
@@ -25,14 +26,31 @@ public sealed class HalfSquareEightAtATime : Technique
     )
     {
         CutSize quarter = Quarter(form, house);
+        bool trim = Batch.Trims(house, quarter);
+        var squares = new EightAtATimePictures(quarter.Cut, house);
+        var sewing = new Sewing(form, house);
         return Batch.Of(
             this,
             form,
             house,
             Pieces(form, house, usableWidth),
             8,
-            trim: Batch.Trims(house, quarter),
-            measures: [("half", quarter.Cut)]
+            trim: trim,
+            measures: [("half", quarter.Cut)],
+            steps:
+            [
+                new Step("mark", () => squares.Mark(1, "large square")),
+                new Step("sew", () => squares.Sew(0, 1)),
+                new Step("cut", () => squares.Cut(0, 1, "half")),
+                new Step(
+                    "press",
+                    () =>
+                        new Sketch([
+                            new DiagonalPairs(quarter.Cut, house).Open(0, 1).Done(count: 8),
+                        ])
+                ),
+                new Step("trim", () => sewing.Finish(trim, quarter.Cut - quarter.Exactly, 8)),
+            ]
         );
     }
 

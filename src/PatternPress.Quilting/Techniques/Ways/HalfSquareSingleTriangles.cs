@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Techniques.Kinds;
+using PatternPress.Quilting.Techniques.Sketching;
 
 namespace PatternPress.Quilting.Techniques.Ways;
 
@@ -24,13 +25,32 @@ public sealed class HalfSquareSingleTriangles : Technique
     )
     {
         CutSize side = Side(form, house);
+        bool trim = Batch.Trims(house, side);
+        var sewing = new Sewing(form, house);
         return Batch.Of(
             this,
             form,
             house,
             Pieces(form, house, usableWidth),
             2,
-            trim: Batch.Trims(house, side)
+            trim: trim,
+            steps:
+            [
+                new Step(
+                    "cut-triangles",
+                    () =>
+                        new Sketch([
+                            Triangles.CutOnce(side.Cut, 0, "square").Done(),
+                            Triangles.CutOnce(side.Cut, 1, "square").Done(),
+                        ])
+                ),
+                new Step("sew", () => sewing.Together([0], [1], sewing.Seam(0, 1))),
+                new Step(
+                    "press",
+                    () => new Sketch([new DiagonalPairs(side.Cut, house).Open(0, 1).Done(count: 2)])
+                ),
+                new Step("trim", () => sewing.Finish(trim, side.Cut - side.Exactly, 2)),
+            ]
         );
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Techniques.Kinds;
+using PatternPress.Quilting.Techniques.Sketching;
 
 namespace PatternPress.Quilting.Techniques.Ways;
 
@@ -25,13 +26,31 @@ public sealed class HalfSquareTwoAtATime : Technique
     )
     {
         CutSize side = Side(form, house);
+        bool trim = Batch.Trims(house, side);
+        var pairs = new DiagonalPairs(side.Cut, house);
+        var sewing = new Sewing(form, house);
         return Batch.Of(
             this,
             form,
             house,
             Pieces(form, house, usableWidth),
             2,
-            trim: Batch.Trims(house, side)
+            trim: trim,
+            steps:
+            [
+                new Step("mark", () => pairs.Mark(1, "square")),
+                new Step("sew", () => pairs.Sew(0, 1)),
+                new Step(
+                    "cut",
+                    () =>
+                        new Sketch([
+                            pairs.Cut(0, 1).Done(),
+                            pairs.Halves(0, 1).Done(FrameLink.Then),
+                        ])
+                ),
+                new Step("press", () => new Sketch([pairs.Open(0, 1).Done(count: 2)])),
+                new Step("trim", () => sewing.Finish(trim, side.Cut - side.Exactly, 2)),
+            ]
         );
     }
 

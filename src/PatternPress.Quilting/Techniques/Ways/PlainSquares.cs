@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Techniques.Kinds;
+using PatternPress.Quilting.Techniques.Sketching;
 
 namespace PatternPress.Quilting.Techniques.Ways;
 
@@ -21,7 +22,25 @@ public sealed class PlainSquares : Technique
         House house
     )
     {
-        return Batch.Of(this, form, house, Pieces(form, house, usableWidth), 1, trim: false);
+        var sewing = new Sewing(form, house);
+        return Batch.Of(
+            this,
+            form,
+            house,
+            Pieces(form, house, usableWidth),
+            1,
+            trim: false,
+            steps:
+            [
+                new Step(
+                    "cut",
+                    () =>
+                        new FrameDrawing()
+                            .Shapes(sewing.RightSide(sewing.All))
+                            .Size(sewing.Whole(), "square")
+                ),
+            ]
+        );
     }
 
     protected override ImmutableArray<RecipePiece> Pieces(

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Techniques.Kinds;
+using PatternPress.Quilting.Techniques.Sketching;
 
 namespace PatternPress.Quilting.Techniques.Ways;
 
@@ -25,13 +26,43 @@ public sealed class QuarterSquareSingleTriangles : Technique
     )
     {
         CutSize side = Side(form, house);
+        bool trim = Batch.Trims(house, side);
+        int yield = form.Variant == QuarterSquare.TwoFabrics ? 2 : 4;
+        var sewing = new Sewing(form, house);
         return Batch.Of(
             this,
             form,
             house,
             Pieces(form, house, usableWidth),
-            form.Variant == QuarterSquare.TwoFabrics ? 2 : 4,
-            trim: Batch.Trims(house, side)
+            yield,
+            trim: trim,
+            steps:
+            [
+                new Step(
+                    "cut-triangles",
+                    () =>
+                        new Sketch([
+                            .. Enumerable
+                                .Range(0, form.RoleCount)
+                                .Select(role =>
+                                    Triangles.CutTwice(side.Cut, role, "square").Done()
+                                ),
+                        ])
+                ),
+                new Step(
+                    "sew-pairs",
+                    () =>
+                        new Sketch([
+                            sewing.Together([0], [1], sewing.Seam(0, 1)).Done(),
+                            sewing.Opened([0, 1], (1, 0)).Done(FrameLink.Then),
+                            sewing.Together([2], [3], sewing.Seam(2, 3)).Done(),
+                            sewing.Opened([2, 3], (3, 2)).Done(FrameLink.Then),
+                        ])
+                ),
+                new Step("join-pairs", () => sewing.Together([0, 1], [2, 3], sewing.Seam(0, 3))),
+                new Step("press", () => sewing.Opened(sewing.All, (3, 0))),
+                new Step("trim", () => sewing.Finish(trim, side.Cut - side.Exactly, yield)),
+            ]
         );
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Techniques.Kinds;
+using PatternPress.Quilting.Techniques.Sketching;
 
 namespace PatternPress.Quilting.Techniques.Ways;
 
@@ -26,13 +27,32 @@ public sealed class QuarterSquareTwoAtATime : Technique
     )
     {
         CutSize side = Side(form, house);
+        bool trim = Batch.Trims(house, side);
+        int yield = form.Variant == QuarterSquare.TwoFabrics ? 2 : 4;
+        var pictures = new QuarterSquarePictures(form, side.Cut, house);
+        var sewing = new Sewing(form, house);
         return Batch.Of(
             this,
             form,
             house,
             Pieces(form, house, usableWidth),
-            form.Variant == QuarterSquare.TwoFabrics ? 2 : 4,
-            trim: Batch.Trims(house, side)
+            yield,
+            trim: trim,
+            steps:
+            [
+                new Step("mark", pictures.Mark),
+                new Step("sew", pictures.Sew),
+                new Step("cut", pictures.Cut),
+                new Step("press", pictures.Press),
+                new Step("mark-again", pictures.MarkAgain),
+                new Step("sew-again", pictures.SewAgain),
+                new Step("cut-again", pictures.CutAgain),
+                new Step(
+                    "press-again",
+                    () => new Sketch([sewing.Opened(sewing.All, (3, 0)).Done(count: yield)])
+                ),
+                new Step("trim", () => sewing.Finish(trim, side.Cut - side.Exactly, yield)),
+            ]
         );
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Techniques.Kinds;
+using PatternPress.Quilting.Techniques.Sketching;
 
 namespace PatternPress.Quilting.Techniques.Ways;
 
@@ -23,7 +24,21 @@ public sealed class RailSingleStrips : Technique
         House house
     )
     {
-        return Batch.Of(this, form, house, Pieces(form, house, usableWidth), 1, trim: false);
+        var sewing = new Sewing(form, house);
+        return Batch.Of(
+            this,
+            form,
+            house,
+            Pieces(form, house, usableWidth),
+            1,
+            trim: false,
+            steps:
+            [
+                new Step("sew", () => GridPictures.SewRow(sewing, sewing.All)),
+                new Step("press", () => GridPictures.PressRow(sewing, sewing.All, oneWay: true)),
+                new Step("measure", () => sewing.Finish(false, Length.Zero, 1)),
+            ]
+        );
     }
 
     protected override ImmutableArray<RecipePiece> Pieces(

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Techniques.Kinds;
+using PatternPress.Quilting.Techniques.Sketching;
 
 namespace PatternPress.Quilting.Techniques.Ways;
 
@@ -24,15 +25,39 @@ public sealed class SquareInSquareQuickCorners : Technique
         House house
     )
     {
+        CutSize large = CutSize.Close(house.Unfinished(form.Width), house);
         CutSize corner = CutSize.Close(house.Unfinished(form.Width / 2), house);
+        var sewing = new Sewing(form, house);
+        var flips = new CornerFlips(
+            large.Cut,
+            large.Cut,
+            corner.Cut,
+            0,
+            // Opposite corners first: their squares do not overlap.
+            [
+                (Corner.UpperLeft, 1),
+                (Corner.LowerRight, 1),
+                (Corner.UpperRight, 1),
+                (Corner.LowerLeft, 1),
+            ],
+            house
+        );
         return Batch.Of(
             this,
             form,
             house,
             Pieces(form, house, usableWidth),
             1,
-            trim: CutSize.Close(house.Unfinished(form.Width), house).IsGenerous,
-            leftovers: Batch.Offcuts(corner, 4, house)
+            trim: large.IsGenerous,
+            leftovers: Batch.Offcuts(corner, 4, house),
+            steps:
+            [
+                .. flips.Steps("corner square", fabrics),
+                new Step(
+                    "trim",
+                    () => sewing.Finish(large.IsGenerous, large.Cut - large.Exactly, 1)
+                ),
+            ]
         );
     }
 

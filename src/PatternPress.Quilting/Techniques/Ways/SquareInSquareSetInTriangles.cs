@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Techniques.Kinds;
+using PatternPress.Quilting.Techniques.Sketching;
 
 namespace PatternPress.Quilting.Techniques.Ways;
 
@@ -25,13 +26,33 @@ public sealed class SquareInSquareSetInTriangles : Technique
         House house
     )
     {
+        CutSize triangles = Triangles(form, house);
+        bool trim = Batch.Trims(house, triangles);
+        var sewing = new Sewing(form, house);
         return Batch.Of(
             this,
             form,
             house,
             Pieces(form, house, usableWidth),
             1,
-            trim: Batch.Trims(house, Triangles(form, house))
+            trim: trim,
+            steps:
+            [
+                new Step(
+                    "cut-triangles",
+                    () =>
+                        new Sketch([
+                            Sketching
+                                .Triangles.CutOnce(triangles.Cut, 1, "corner square")
+                                .Done(count: 2),
+                        ])
+                ),
+                new Step("first-sides", () => Sides(sewing, [0], 1, 3)),
+                new Step("press", () => sewing.Opened([0, 1, 3], (0, 1), (0, 3))),
+                new Step("other-sides", () => Sides(sewing, [0, 1, 3], 2, 4)),
+                new Step("press-again", () => sewing.Opened(sewing.All, (0, 2), (0, 4))),
+                new Step("trim", () => sewing.Finish(trim, triangles.Cut - triangles.Exactly, 1)),
+            ]
         );
     }
 
@@ -51,6 +72,13 @@ public sealed class SquareInSquareSetInTriangles : Technique
         return center.IsGenerous
             ? $"its center square of {Told.Decimal(center.Exactly)} is not near a mark of the ruler; the next, {Told.One(center.Cut)}, would cut off its points"
             : null;
+    }
+
+    // Triangles laid on two opposite sides of what is already sewn.
+    private static Sketch Sides(Sewing sewing, ImmutableArray<int> sewn, int one, int other)
+    {
+        FrameDrawing drawing = sewing.Together(sewn, [one], sewing.Seam(0, one));
+        return sewing.Onto(drawing, [other], sewing.Seam(0, other));
     }
 
     private static CutSize Center(UnitForm form, House house) =>
