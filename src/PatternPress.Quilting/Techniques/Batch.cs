@@ -23,6 +23,7 @@ internal static class Batch
         var all = ImmutableDictionary.CreateBuilder<string, Length>(StringComparer.Ordinal);
         all.Add("seam", house.Seam);
         all.Add(Sewing.UnfinishedWidth, house.Unfinished(form.Width));
+        all.Add("middle", house.Unfinished(form.Width) / 2);
         all.Add(Sewing.UnfinishedHeight, house.Unfinished(form.Height));
         foreach (RecipePiece piece in pieces)
         {

@@ -45,14 +45,13 @@ internal static class SinglePatches
         CellGrid grid = CellGrid.Of(form);
         CutSize width = CutSize.Close(house.Unfinished(form.Width / grid.Columns), house);
         CutSize height = CutSize.Close(house.Unfinished(form.Height / grid.Rows.Length), house);
-        string name = width.Cut == height.Cut ? "square" : "rectangle";
         return
         [
             .. Enumerable
                 .Range(0, grid.RoleCount)
                 .Select(role =>
                     CutSize.Rectangle(
-                        name,
+                        "patch",
                         role,
                         grid.Rows.Sum(row => row.Count(r => r == role)),
                         width,

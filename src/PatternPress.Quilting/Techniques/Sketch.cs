@@ -23,7 +23,10 @@ public sealed record SketchFrame(
     /// <summary>What stands between the frame before and this one.</summary>
     public FrameLink Link { get; init; }
 
-    /// <summary>How many of these there are in one batch: printed as "× 2" below the frame; 1 is not printed.</summary>
+    /// <summary>
+    /// How many of these there are in one batch: printed as "× 2" below the frame; 1 is not printed. The same in all
+    /// sizes, so strip sets, whose number depends on the size, leave it at 1.
+    /// </summary>
     public int Count { get; init; } = 1;
 
     /// <summary>What the shapes and lines take up; dimension lines stand outside it by a distance on paper.</summary>

@@ -22,10 +22,6 @@ internal static class StripSets
         ImmutableArray<StripSet> sets = Sets(form, grid, usableWidth, house);
         (CutSize strip, CutSize segment) = Cell(form, grid, house);
         var pictures = new StripPictures(strip.Cut, segment.Cut, house);
-        ImmutableArray<(StripSet, int)> batch =
-        [
-            .. sets.Select(set => (set, set.SegmentsPerUnit / Share(sets))),
-        ];
         bool isRail = grid.Rows.Length == 1;
         var sewing = new Sewing(form, house);
         return Batch.Of(
@@ -38,12 +34,12 @@ internal static class StripSets
             measures: [("segment", segment.Cut)],
             steps:
             [
-                new Step("sew-strips", () => pictures.Sew(batch, oneWay: isRail)),
-                new Step("cut-segments", () => pictures.Cut(batch)),
+                new Step("sew-strips", () => pictures.Sew(sets, oneWay: isRail)),
+                new Step("cut-segments", () => pictures.Cut(sets)),
                 .. isRail
                     ? (ReadOnlySpan<Step>)[]
                     : [new Step("join-rows", () => GridPictures.JoinRows(sewing, grid))],
-                new Step("measure", () => sewing.Finish(false, Length.Zero, Yield(sets))),
+                new Step("measure", () => sewing.Finish(false, Length.Zero, 1)),
             ]
         ) with
         {

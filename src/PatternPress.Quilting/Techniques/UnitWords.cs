@@ -15,7 +15,7 @@ internal static class UnitWords
         string title,
         string text,
         string? hint = null
-    ) => new(UnitProblemKind.Words, span, title, text, hint ?? Write(kind));
+    ) => new(UnitProblemKind.Words, span, title, Sentence(text), hint ?? Write(kind));
 
     public static UnitProblem Region(
         UnitKind kind,
@@ -162,6 +162,8 @@ internal static class UnitWords
     /// <summary>A question with the nearest word; null if none is near.</summary>
     public static string? DidYouMean(string word, ImmutableArray<string> known) =>
         Nearest.To(word, known) is { } near ? $"did you mean {near}?" : null;
+
+    private static string Sentence(string text) => char.ToUpperInvariant(text[0]) + text[1..] + ".";
 
     public static string Write(UnitKind kind) => $"write it like this: {kind.Example}";
 

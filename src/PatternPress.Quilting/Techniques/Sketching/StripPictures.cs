@@ -24,14 +24,13 @@ internal sealed class StripPictures(Length strip, Length segment, House house)
     private Length Sewn => strip - (house.Seam * 2);
 
     /// <summary>The strips of each set beside each other, then sewn, with the way the seams are pressed.</summary>
-    /// <param name="sets">How many of each set one batch takes.</param>
     /// <param name="oneWay">Whether all seams are pressed to the first strip.</param>
-    public Sketch Sew(ImmutableArray<(StripSet Set, int Count)> sets, bool oneWay)
+    public Sketch Sew(ImmutableArray<StripSet> sets, bool oneWay)
     {
         var frames = ImmutableArray.CreateBuilder<SketchFrame>();
         for (int n = 0; n < sets.Length; n++)
         {
-            (StripSet set, int count) = sets[n];
+            StripSet set = sets[n];
             var apart = new FrameDrawing();
             for (int i = 0; i < set.Roles.Length; i++)
             {
@@ -56,16 +55,16 @@ internal sealed class StripPictures(Length strip, Length segment, House house)
                 SlantLine line = SlantLine.Level(seam);
                 sewn.Press(up ? line.Reversed : line, new Point(segment, seam), strip / 4, house);
             }
-            frames.Add(sewn.Done(FrameLink.Then, count));
+            frames.Add(sewn.Done(FrameLink.Then));
         }
         return new Sketch(frames.ToImmutable());
     }
 
     /// <summary>Each set with the cuts across it, then one segment.</summary>
-    public Sketch Cut(ImmutableArray<(StripSet Set, int Count)> sets)
+    public Sketch Cut(ImmutableArray<StripSet> sets)
     {
         var frames = ImmutableArray.CreateBuilder<SketchFrame>();
-        foreach ((StripSet set, int count) in sets)
+        foreach (StripSet set in sets)
         {
             FrameDrawing drawing = Set(set);
             Length bottom = Height(set);
@@ -86,7 +85,7 @@ internal sealed class StripPictures(Length strip, Length segment, House house)
                 (Length top, Length end) = Place(set, i);
                 one.Right(new Rect(Length.Zero, top, segment, end - top).ToPolygon(), set.Roles[i]);
             }
-            frames.Add(one.Done(FrameLink.Then, checked(count * set.SegmentsPerSet)));
+            frames.Add(one.Done(FrameLink.Then));
         }
         return new Sketch(frames.ToImmutable());
     }
