@@ -217,7 +217,7 @@ public class TechniqueTests
                     recipe
                         .Pieces.GroupBy(p => p.Name)
                         .ShouldAllBe(g =>
-                            g.Select(p => (p.Width, p.Height)).Distinct().Count() == 1
+                            g.All(p => p.Width == g.First().Width && p.Height == g.First().Height)
                         );
                 }
             },
@@ -453,7 +453,11 @@ public class TechniqueTests
         return BufferOp.Buffer(
             polygon,
             by,
-            new BufferParameters { JoinStyle = JoinStyle.Mitre, MitreLimit = 10 }
+            new BufferParameters
+            {
+                JoinStyle = NetTopologySuite.Operation.Buffer.JoinStyle.Mitre,
+                MitreLimit = 10,
+            }
         );
     }
 }
