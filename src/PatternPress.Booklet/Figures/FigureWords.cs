@@ -1,3 +1,4 @@
+using PatternPress.Quilting.Finishing;
 using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
@@ -62,6 +63,131 @@ internal static class FigureWords
 
     public static string BlockOutline(Block block) =>
         Sentences($"Outline of the {block.Design.Name} block, {Count(block.Units.Length, "unit")}");
+
+    public static string BlockExploded(
+        ColoredBlock block,
+        SewingOrder order,
+        IReadOnlyList<string> labels,
+        PressingStyle pressing,
+        Pattern pattern
+    )
+    {
+        string title = $"Block {block.Key} pulled apart: {Describe(block, pattern)}";
+        if (order is not SewingOrder.Group group)
+        {
+            return order is SewingOrder.Around around
+                ? Sentences(
+                    title,
+                    $"Its units go round each other and are joined with partial seams: {Parts(around.Parts)}"
+                )
+                : Sentences(title, "It is a single unit");
+        }
+        string noun = group.Level ? "Row" : "Column";
+        var rows = group.Parts.Select(
+            (part, i) =>
+            {
+                string way =
+                    pressing == PressingStyle.Open ? "pressed open"
+                    : !group.Level ? "pressed down"
+                    : i % 2 == 1 ? "pressed to the left"
+                    : "pressed to the right";
+                return part is SewingOrder.Unit unit
+                    ? $"{noun} {i + 1}: {Unit(unit.Index)}."
+                    : $"{noun} {i + 1}: {Parts(part is SewingOrder.Group g ? g.Parts : [part])}, seams {way}.";
+            }
+        );
+        string join =
+            pressing == PressingStyle.Open ? "pressed open"
+            : group.Level ? "pressed down"
+            : "pressed to the right";
+        return Sentences(
+            title,
+            string.Join(" ", rows),
+            $"Then the {noun.ToLowerInvariant()}s are joined, seams {join}"
+        );
+
+        string Parts(IEnumerable<SewingOrder> parts) => List([.. parts.Select(Part)]);
+
+        string Part(SewingOrder part) =>
+            part switch
+            {
+                SewingOrder.Unit unit => Unit(unit.Index),
+                SewingOrder.Group inner =>
+                    $"({Parts(inner.Parts)}, {(inner.Level ? "one below the other" : "side by side")})",
+                SewingOrder.Around around => $"({Parts(around.Parts)}, around each other)",
+                _ => "",
+            };
+
+        string Unit(int index)
+        {
+            BlockUnit unit = block.Block!.Units[index];
+            string fabrics = List(
+                [.. block.FabricsOf(unit).Distinct().Select(key => Fabric(pattern, key))]
+            );
+            string label = index < labels.Count ? labels[index] : "";
+            return label.Length > 0
+                ? $"unit {label} of {fabrics}"
+                : $"{unit.Drawn.Form.Kind.Name} of {fabrics}";
+        }
+    }
+
+    public const string QuiltTop = "quilt top";
+
+    public static string Panel(int number) => $"panel {number}";
+
+    public static string RowAssembly(Quilt quilt) =>
+        Sentences(
+            $"The rows of the {Name(quilt)} quilt pulled apart, numbered from the top",
+            string.Join(" ", Rows(quilt)),
+            quilt.Sashes.Any(s => s.Kind != SashKind.Upright)
+                ? "A row of sashing lies between each two rows of blocks"
+                : ""
+        );
+
+    public static string BorderSequence(Quilt quilt) =>
+        Sentences(
+            $"The borders of the {Name(quilt)} quilt pulled away from it and numbered in the order they are sewn on",
+            string.Join(
+                " ",
+                Figures.BorderSequence
+                    .StepsOf(quilt)
+                    .Select(
+                        (step, i) =>
+                            $"{i + 1}: border {step.Border.Number}, {(step.Sides[0] == BorderSide.Left ? "left and right" : "top and bottom")}, {Measure(step.Length, quilt.House)}"
+                            + (
+                                step.Sides[0] == BorderSide.Top
+                                && step.Border.Pieces.Any(p => p.Side == BorderSide.Corner)
+                                    ? " with a corner square at each end."
+                                    : "."
+                            )
+                    )
+            )
+        );
+
+    public static string BorderMeasure(bool topFirst)
+    {
+        (string first, string second) = topFirst ? ("across", "down") : ("down", "across");
+        string strips = topFirst ? "top and bottom strips" : "side strips";
+        return Sentences(
+            $"Two pictures of a quilt. 1: an arrow {first} the middle and one near each edge show where to measure for the {strips}",
+            $"2: the {strips} are on; the arrows now run {second}, over the strips too"
+        );
+    }
+
+    public static string BackingLayout(Quilt quilt, BackingPlan plan)
+    {
+        bool across = plan.Seams is BackingSeams.Level or BackingSeams.NoneAcross;
+        (Length width, Length height) = across
+            ? (plan.PanelLength, plan.Across)
+            : (plan.Across, plan.PanelLength);
+        return Sentences(
+            $"The backing of the {Name(quilt)} quilt, {Number(width, quilt.House)} by {Measure(height, quilt.House)}",
+            plan.Panels == 1
+                ? "It is one panel"
+                : $"It is sewn from {plan.Panels} panels whose {(plan.Panels == 2 ? "seam runs" : "seams run")} {(across ? "across" : "down")} the quilt",
+            $"The quilt top lies in the middle; the backing reaches at least {Measure(plan.Overhang, quilt.House)} beyond it on every side"
+        );
+    }
 
     /// <summary>"Lamp block, 12 in square, with sky in Ink and ray in Amber".</summary>
     public static string Describe(ColoredBlock block, Pattern pattern)

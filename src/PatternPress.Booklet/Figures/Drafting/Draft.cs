@@ -43,6 +43,75 @@ internal sealed class Draft(FigureStyle style)
         );
     }
 
+    /// <summary>How far a dimension line stands outside the edge it measures, and its measure's further edge.</summary>
+    public double DimensionRoom => Style.Medium.Value + 6;
+
+    /// <summary>
+    /// A dimension line with its measure, outside the edge: on the left hand of one going from one end to the other,
+    /// which is outside for edges taken clockwise.
+    /// </summary>
+    public void Dimension(Spot from, Spot to, string text, int line = 0)
+    {
+        double length = (to - from).Length;
+        if (length < 1)
+        {
+            return;
+        }
+        Spot along = (to - from) * (1 / length);
+        var outward = new Spot(along.Y, -along.X);
+        double size = Style.Medium.Value,
+            away = 3 + (size * LabelSize.Capital / 2) + (line * DimensionRoom);
+        Spot a = from + (outward * away),
+            b = to + (outward * away);
+        Stroke pen = Style.Pen(Style.Seam, Style.Quiet) with { Cap = StrokeCap.Butt };
+        double width = LabelSize.Width(text, size);
+        bool breaks = width + 12 <= length;
+        // Upright text reads from the right, as the trade turns its drawings.
+        double degrees = Math.Atan2(along.Y, along.X) * 180 / Math.PI;
+        degrees = degrees > 90.01 ? degrees - 180 : degrees <= -90.01 ? degrees + 180 : degrees;
+        Spot middle = Spot.Between(a, b, 0.5);
+        if (breaks)
+        {
+            double half = (width / 2) + 2;
+            End(middle - (along * half), a);
+            End(middle + (along * half), b);
+        }
+        else
+        {
+            End(a, b);
+            _marks.Line(Paths.At(b), Paths.At(a), pen, end: Arrowhead.Filled);
+            middle += outward * ((size * LabelSize.Capital / 2) + 3);
+        }
+        foreach (Spot end in new[] { from, to })
+        {
+            Lines([(end + (outward * 1.5), end + (outward * (away + 2.5)))], pen);
+        }
+        Label(text, middle, Style.Medium, degrees: degrees);
+
+        void End(Spot start, Spot tip) =>
+            _marks.Add(
+                new Mark.Line(Paths.At(start), Paths.At(tip), pen)
+                {
+                    End = Arrowhead.Filled,
+                    HeadSize = Points.Of(3.2),
+                }
+            );
+    }
+
+    /// <summary>A small arrow the way a seam is pressed; with two heads where it is pressed open.</summary>
+    public void PressArrow(Spot from, Spot to, bool open = false)
+    {
+        _marks.Add(
+            new Mark.Line(Paths.At(from), Paths.At(to), new Stroke(Style.Edge, Style.Ink))
+            {
+                Start = open ? Arrowhead.Filled : Arrowhead.None,
+                End = Arrowhead.Filled,
+                HeadSize = Points.Of(open ? 2.6 : 3.4),
+            }
+        );
+        Board.Take(Box.Of([from, to]).Grown(1.5));
+    }
+
     /// <summary>Writes a label with its capitals centered on a place and keeps others off it.</summary>
     public void Label(
         string text,
@@ -71,6 +140,20 @@ internal sealed class Draft(FigureStyle style)
                 Degrees = degrees,
             }
         );
+    }
+
+    private static Box TurnedBox(Box box, Spot about, double degrees)
+    {
+        (double sin, double cos) = Math.SinCos(degrees * Math.PI / 180);
+        Spot[] corners = Array.ConvertAll(
+            box.Corners(),
+            corner =>
+            {
+                Spot from = corner - about;
+                return about + new Spot((from.X * cos) - (from.Y * sin), (from.X * sin) + (from.Y * cos));
+            }
+        );
+        return Box.Of(corners);
     }
 
     /// <summary>Writes words to the right of a place, their capitals centered on it.</summary>

@@ -1,0 +1,133 @@
+using PatternPress.Booklet.Figures.Drafting;
+using PatternPress.Quilting.Finishing;
+using PatternPress.Quilting.Resolving;
+using PatternPress.Typesetting;
+using PatternPress.Typesetting.Drawings;
+
+namespace PatternPress.Booklet.Figures;
+
+/// <summary>The backing: its panels and seams, the quilt dashed upon it, and how far it reaches beyond.</summary>
+public static class BackingLayout
+{
+    public static Picture Draw(Quilt quilt, BackingPlan plan, Palette palette, FigureRoom room)
+    {
+        FigureStyle style = palette.Style;
+        var draft = new Draft(style);
+        bool across = plan.Seams is BackingSeams.Level or BackingSeams.NoneAcross;
+        double along = plan.PanelLength.Inches.ToDouble(),
+            sewn = plan.Across.Inches.ToDouble();
+        (double width, double height) = across ? (along, sewn) : (sewn, along);
+        double measure = draft.DimensionRoom,
+            edge = style.Edge.Value;
+        double scale = Math.Min(
+            (room.Width.Value - measure - edge) / width,
+            (room.Height.Value - measure - edge) / height
+        );
+        var backing = new Box(edge / 2, edge / 2, width * scale, height * scale);
+        FabricLook? look = plan.Fabric is null ? null : palette[plan.Fabric];
+        draft.Area(
+            Paths.Of(backing),
+            look?.WrongSide ?? style.Ground,
+            style.Pen(style.Edge) with
+            {
+                Join = StrokeJoin.Miter,
+            }
+        );
+        double panel = (across ? backing.Height : backing.Width) / plan.Panels;
+        for (int i = 1; i < plan.Panels; i++)
+        {
+            (Spot from, Spot to) = across
+                ? (
+                    new Spot(backing.X, backing.Y + (i * panel)),
+                    new Spot(backing.Right, backing.Y + (i * panel))
+                )
+                : (
+                    new Spot(backing.X + (i * panel), backing.Y),
+                    new Spot(backing.X + (i * panel), backing.Bottom)
+                );
+            draft.Lines([(from, to)], style.Pen(style.Bold));
+        }
+        Box top = Box.Around(
+            backing.Center,
+            quilt.Width.Inches.ToDouble() * scale,
+            quilt.Height.Inches.ToDouble() * scale
+        );
+        draft.Area(
+            Paths.Of(top),
+            stroke: style.Pen(style.Edge) with
+            {
+                Dashes = [Points.Of(4), Points.Of(2.5)],
+                Cap = StrokeCap.Butt,
+            }
+        );
+        Label(draft, quilt, plan, backing, top, across, panel);
+        return new(
+            draft.Finish(backing.Right + measure + (edge / 2), backing.Bottom + measure + (edge / 2)),
+            FigureWords.BackingLayout(quilt, plan)
+        );
+    }
+
+    private static void Label(
+        Draft draft,
+        Quilt quilt,
+        BackingPlan plan,
+        Box backing,
+        Box top,
+        bool across,
+        double panel
+    )
+    {
+        FigureStyle style = draft.Style;
+        draft.Dimension(
+            new Spot(backing.Right, backing.Bottom),
+            new Spot(backing.X, backing.Bottom),
+            FigureWords.Measure(across ? plan.PanelLength : plan.Across, quilt.House)
+        );
+        draft.Dimension(
+            new Spot(backing.Right, backing.Y),
+            new Spot(backing.Right, backing.Bottom),
+            FigureWords.Measure(across ? plan.Across : plan.PanelLength, quilt.House)
+        );
+        draft.TryLabel(
+            FigureWords.QuiltTop,
+            [top.Center + new Spot(0, 8), top.Center + new Spot(0, -8), top.Center + new Spot(0, 20)],
+            style.Medium,
+            halo: style.Ground,
+            within: top
+        );
+        for (int i = 0; i < plan.Panels; i++)
+        {
+            Spot middle = across
+                ? new(backing.Center.X, backing.Y + ((i + 0.5) * panel))
+                : new(backing.X + ((i + 0.5) * panel), backing.Center.Y);
+            Box room = across
+                ? new(backing.X, backing.Y + (i * panel), backing.Width, panel)
+                : new(backing.X + (i * panel), backing.Y, panel, backing.Height);
+            string text = FigureWords.Panel(i + 1);
+            draft.TryLabel(
+                text,
+                [
+                    middle,
+                    middle - new Spot(0, 14),
+                    middle + new Spot(0, 14),
+                    middle - new Spot(0, 28),
+                ],
+                style.Medium,
+                bold: true,
+                halo: style.Ground,
+                within: room
+            );
+        }
+        string overhang = FigureWords.Measure(plan.Overhang, quilt.House);
+        draft.TryLabel(
+            overhang,
+            [
+                new Spot(top.Center.X, (backing.Y + top.Y) / 2),
+                new Spot((backing.X + top.X) / 2, top.Center.Y),
+                new Spot(top.Center.X, top.Y + style.Small.Value),
+            ],
+            style.Small,
+            halo: style.Ground
+        );
+    }
+}

@@ -1,0 +1,208 @@
+using System.Globalization;
+using PatternPress.Booklet.Figures.Drafting;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Resolving;
+using PatternPress.Typesetting;
+using PatternPress.Typesetting.Drawings;
+
+namespace PatternPress.Booklet.Figures;
+
+/// <summary>
+/// The borders pulled away from the quilt: arrows numbered in the order the strips are sewn on, each pair with the
+/// length it is cut to.
+/// </summary>
+public static class BorderSequence
+{
+    /// <summary>Between two strips: room for a numbered disc and a measure.</summary>
+    private const double Gap = 16;
+
+    public static Picture Draw(Quilt quilt, Palette palette, FigureRoom room)
+    {
+        FigureStyle style = palette.Style;
+        var draft = new Draft(style);
+        double edge = style.Edge.Value;
+        int steps = quilt.Borders.Length;
+        double gaps = (2 * Gap * steps * style.Enlarged) + edge;
+        double scale = Math.Min(
+            (room.Width.Value - gaps) / quilt.Width.Inches.ToDouble(),
+            (room.Height.Value - gaps) / quilt.Height.Inches.ToDouble()
+        );
+        double gap = Gap * style.Enlarged;
+        Box center = FlatQuilt.ToBox(quilt.Center);
+        double away = gap * steps;
+        // Everything keeps its place in the quilt and moves outward with its border.
+        var by = new Spot((edge / 2) + away, (edge / 2) + away);
+        PaintCenter(draft, quilt, palette, scale, by);
+        int number = 1;
+        foreach (Border border in quilt.Borders)
+        {
+            number = PaintBorder(draft, quilt, border, palette, scale, by, gap, number);
+        }
+        Box whole = new(
+            0,
+            0,
+            (quilt.Width.Inches.ToDouble() * scale) + gaps,
+            (quilt.Height.Inches.ToDouble() * scale) + gaps
+        );
+        return new(draft.Finish(whole.Width, whole.Height), FigureWords.BorderSequence(quilt));
+    }
+
+    /// <summary>The strips of each border in the order they are sewn: sides, or top and bottom, first.</summary>
+    internal static IEnumerable<(Border Border, BorderSide[] Sides, Length Length)> StepsOf(Quilt quilt)
+    {
+        foreach (Border border in quilt.Borders)
+        {
+            bool topFirst = border.Design.Corners == BorderCorners.TopFirst;
+            BorderSide[] upright = [BorderSide.Left, BorderSide.Right],
+                level = [BorderSide.Top, BorderSide.Bottom];
+            foreach (BorderSide[] sides in topFirst ? new[] { level, upright } : [upright, level])
+            {
+                BorderPiece? piece = border.Pieces.FirstOrDefault(p => p.Side == sides[0]);
+                if (piece is not null)
+                {
+                    Length finished = sides == upright ? piece.Place.Height : piece.Place.Width;
+                    yield return (border, sides, quilt.House.Unfinished(finished));
+                }
+            }
+        }
+    }
+
+    private static void PaintCenter(Draft draft, Quilt quilt, Palette palette, double scale, Spot by)
+    {
+        FigureStyle style = draft.Style;
+        var flat = FlatQuilt.Of(quilt);
+        var inner = flat.Patches.Where(p => p.Place != FlatQuilt.Border);
+        foreach (var same in inner.GroupBy(p => p.Fabric))
+        {
+            var lines = new SeamLines();
+            foreach (FlatQuilt.FlatPatch patch in same)
+            {
+                lines.Add(patch.Corners, patch.By);
+            }
+            // Washed out: this figure is about what goes round it.
+            draft.Area(
+                Paths.Closed(lines.Outline(), scale, by),
+                palette[same.Key].Color.MixedWith(Ink.White, 0.55)
+            );
+        }
+        Box center = FlatQuilt.ToBox(quilt.Center);
+        Box box = new(
+            (center.X * scale) + by.X,
+            (center.Y * scale) + by.Y,
+            center.Width * scale,
+            center.Height * scale
+        );
+        draft.Area(Paths.Of(box), stroke: style.Pen(style.Edge) with { Join = StrokeJoin.Miter });
+        draft.Board.Take(box);
+    }
+
+    private static int PaintBorder(
+        Draft draft,
+        Quilt quilt,
+        Border border,
+        Palette palette,
+        double scale,
+        Spot by,
+        double gap,
+        int number
+    )
+    {
+        FigureStyle style = draft.Style;
+        double away = gap * border.Number;
+        foreach (BorderPiece piece in border.Pieces)
+        {
+            Box box = FlatQuilt.ToBox(piece.Place);
+            bool low = box.Center.Y > border.Inside.Y.Inches.ToDouble() + (border.Inside.Height.Inches.ToDouble() / 2);
+            double x = (box.X * scale) + by.X,
+                y = (box.Y * scale) + by.Y;
+            // Corner squares go with the top and bottom strips they are sewn to.
+            (double dx, double dy) = piece.Side switch
+            {
+                BorderSide.Left => (-away, 0),
+                BorderSide.Right => (away, 0.0),
+                BorderSide.Top => (0.0, -away),
+                BorderSide.Bottom => (0.0, away),
+                _ => (0.0, low ? away : -away),
+            };
+            Box moved = new(x + dx, y + dy, box.Width * scale, box.Height * scale);
+            FabricLook look = palette[piece.Fabric];
+            draft.Area(
+                Paths.Of(moved),
+                look.Color,
+                style.Pen(style.Edge) with
+                {
+                    Join = StrokeJoin.Miter,
+                },
+                style.IsBlackOnly ? look.Hatch : null
+            );
+            draft.Board.Take(moved);
+        }
+        foreach ((Border of, BorderSide[] sides, Length length) in StepsOf(quilt))
+        {
+            if (of.Number != border.Number)
+            {
+                continue;
+            }
+            foreach (BorderSide side in sides)
+            {
+                Mark(draft, quilt, border, side, number, length, scale, by, gap);
+            }
+            number++;
+        }
+        return number;
+    }
+
+    // In the gap inside the strip: an arrow toward the quilt, the number before it, the measure after it.
+    private static void Mark(
+        Draft draft,
+        Quilt quilt,
+        Border border,
+        BorderSide side,
+        int number,
+        Length length,
+        double scale,
+        Spot by,
+        double gap
+    )
+    {
+        FigureStyle style = draft.Style;
+        Box inside = FlatQuilt.ToBox(border.Inside);
+        Box edge = new(
+            (inside.X * scale) + by.X,
+            (inside.Y * scale) + by.Y,
+            inside.Width * scale,
+            inside.Height * scale
+        );
+        double far = gap * (border.Number - 0.5),
+            half = (gap / 2) - 2.5;
+        string text = FigureWords.Measure(length, quilt.House);
+        double width = LabelSize.Width(text, style.Medium.Value);
+        bool level = side is BorderSide.Top or BorderSide.Bottom;
+        Spot middle = side switch
+        {
+            BorderSide.Left => new(edge.X - far, edge.Center.Y),
+            BorderSide.Right => new(edge.Right + far, edge.Center.Y),
+            BorderSide.Top => new(edge.Center.X, edge.Y - far),
+            _ => new(edge.Center.X, edge.Bottom + far),
+        };
+        Spot inward = side switch
+        {
+            BorderSide.Left => new(1, 0),
+            BorderSide.Right => new(-1, 0),
+            BorderSide.Top => new(0, 1),
+            _ => new(0, -1),
+        };
+        draft.Arrow(middle - (inward * half), middle + (inward * half), style.Pen(style.Edge), 4);
+        double radius = draft.DiscRadius("0");
+        string numeral = number.ToString(CultureInfo.InvariantCulture);
+        Spot along = level ? new(1, 0) : new(0, 1);
+        draft.Disc(numeral, middle - (along * (radius + 5)));
+        draft.Label(
+            text,
+            middle + (along * ((width / 2) + 6)),
+            style.Medium,
+            degrees: level ? 0 : 90
+        );
+    }
+}
