@@ -62,7 +62,10 @@ public static class BackingLayout
         );
         Label(draft, quilt, plan, backing, top, across, panel);
         return new(
-            draft.Finish(backing.Right + measure + (edge / 2), backing.Bottom + measure + (edge / 2)),
+            draft.Finish(
+                backing.Right + measure + (edge / 2),
+                backing.Bottom + measure + (edge / 2)
+            ),
             FigureWords.BackingLayout(quilt, plan)
         );
     }
@@ -90,7 +93,11 @@ public static class BackingLayout
         );
         draft.TryLabel(
             FigureWords.QuiltTop,
-            [top.Center + new Spot(0, 8), top.Center + new Spot(0, -8), top.Center + new Spot(0, 20)],
+            [
+                top.Center + new Spot(0, 8),
+                top.Center + new Spot(0, -8),
+                top.Center + new Spot(0, 20),
+            ],
             style.Medium,
             halo: style.Ground,
             within: top

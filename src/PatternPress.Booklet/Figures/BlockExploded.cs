@@ -44,7 +44,12 @@ public static class BlockExploded
         bool rows = order is not SewingOrder.Group { Level: false };
         double left = (numbered && rows ? disc + 6 : 0) + (edge / 2),
             top = (numbered && !rows ? disc + 6 : 0) + (edge / 2);
-        double scale = ScaleFor(order, block.Block, room.Width.Value - left - edge, room.Height.Value - top - edge);
+        double scale = ScaleFor(
+            order,
+            block.Block,
+            room.Width.Value - left - edge,
+            room.Height.Value - top - edge
+        );
         var parts = new List<(int Unit, Spot At)>();
         Box whole = Lay(order, block.Block, scale, new Spot(left, top), 0, parts);
         foreach ((int unit, Spot at) in parts)
@@ -78,7 +83,9 @@ public static class BlockExploded
     }
 
     private static double Gap(bool level, int depth) =>
-        depth == 0 && level ? GapBetweenRows : depth < 2 ? GapInRow : GapInRow * 0.8;
+        depth == 0 && level ? GapBetweenRows
+        : depth < 2 ? GapInRow
+        : GapInRow * 0.8;
 
     // The largest scale at which the parts and the gaps between them fit.
     private static double ScaleFor(SewingOrder order, Block block, double width, double height)
@@ -92,7 +99,8 @@ public static class BlockExploded
         {
             double middle = (low + high) / 2;
             Box box = Lay(order, block, middle, default, 0, []);
-            (low, high) = box.Width <= width && box.Height <= height ? (middle, high) : (low, middle);
+            (low, high) =
+                box.Width <= width && box.Height <= height ? (middle, high) : (low, middle);
         }
         return low;
     }
@@ -189,7 +197,12 @@ public static class BlockExploded
         FlatQuilt.FlatPatch[] patches =
         [
             .. unit.Patches(block.Coloring.Fabrics)
-                .Select(p => new FlatQuilt.FlatPatch(FlatQuilt.ToSpots(p.Shape), default, p.Fabric, 0)),
+                .Select(p => new FlatQuilt.FlatPatch(
+                    FlatQuilt.ToSpots(p.Shape),
+                    default,
+                    p.Fabric,
+                    0
+                )),
         ];
         BlockPicture.PaintPatches(draft, patches, palette, scale, origin, BlockMarking.None);
         draft.Area(

@@ -52,7 +52,7 @@ public static class BlockOutline
             string label = i < labels.Count ? labels[i] : block.Units[i].Region.Design.Letter;
             Box box = FlatQuilt.ToBox(block.Units[i].Place);
             if (
-                LabelSize.Width(label, style.Medium.Value, bold: true) + 2 < box.Width * scale
+                LabelSize.Width(label, style.Medium.Value) + 2 < box.Width * scale
                 && (style.Medium.Value * LabelSize.Capital) + 2 < box.Height * scale
             )
             {

@@ -30,12 +30,7 @@ public static class BorderMeasure
             high = height + (topFirst ? 2 * strip : 0);
         double top = head + (edge / 2) + ((high - height) / 2);
         var first = new Box(edge / 2, top, width, height);
-        var second = new Box(
-            first.Right + between + ((wide - width) / 2),
-            top,
-            width,
-            height
-        );
+        var second = new Box(first.Right + between + ((wide - width) / 2), top, width, height);
         Paint(draft, first);
         Measure(draft, first, down: !topFirst);
         Box bordered = topFirst
@@ -66,14 +61,12 @@ public static class BorderMeasure
         draft.Disc("1", new Spot(first.Center.X, head / 2 - 2 + (edge / 2)));
         draft.Disc("2", new Spot(second.Center.X, head / 2 - 2 + (edge / 2)));
         var middle = new Spot((first.Right + bordered.X) / 2, first.Center.Y);
-        draft.Arrow(
-            middle - new Spot(8, 0),
-            middle + new Spot(8, 0),
-            style.Pen(style.Bold),
-            6
-        );
+        draft.Arrow(middle - new Spot(8, 0), middle + new Spot(8, 0), style.Pen(style.Bold), 6);
         return new(
-            draft.Finish(bordered.Right + (edge / 2), Math.Max(first.Bottom, bordered.Bottom) + (edge / 2)),
+            draft.Finish(
+                bordered.Right + (edge / 2),
+                Math.Max(first.Bottom, bordered.Bottom) + (edge / 2)
+            ),
             FigureWords.BorderMeasure(topFirst)
         );
     }

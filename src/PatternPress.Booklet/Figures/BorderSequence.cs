@@ -49,7 +49,9 @@ public static class BorderSequence
     }
 
     /// <summary>The strips of each border in the order they are sewn: sides, or top and bottom, first.</summary>
-    internal static IEnumerable<(Border Border, BorderSide[] Sides, Length Length)> StepsOf(Quilt quilt)
+    internal static IEnumerable<(Border Border, BorderSide[] Sides, Length Length)> StepsOf(
+        Quilt quilt
+    )
     {
         foreach (Border border in quilt.Borders)
         {
@@ -68,7 +70,13 @@ public static class BorderSequence
         }
     }
 
-    private static void PaintCenter(Draft draft, Quilt quilt, Palette palette, double scale, Spot by)
+    private static void PaintCenter(
+        Draft draft,
+        Quilt quilt,
+        Palette palette,
+        double scale,
+        Spot by
+    )
     {
         FigureStyle style = draft.Style;
         var flat = FlatQuilt.Of(quilt);
@@ -113,7 +121,9 @@ public static class BorderSequence
         foreach (BorderPiece piece in border.Pieces)
         {
             Box box = FlatQuilt.ToBox(piece.Place);
-            bool low = box.Center.Y > border.Inside.Y.Inches.ToDouble() + (border.Inside.Height.Inches.ToDouble() / 2);
+            bool low =
+                box.Center.Y
+                > border.Inside.Y.Inches.ToDouble() + (border.Inside.Height.Inches.ToDouble() / 2);
             double x = (box.X * scale) + by.X,
                 y = (box.Y * scale) + by.Y;
             // Corner squares go with the top and bottom strips they are sewn to.

@@ -28,7 +28,7 @@ public static class FabricSwatch
     {
         FigureStyle style = draft.Style;
         double size = style.Small.Value;
-        double letter = LabelSize.Width(look.Key, size, bold: true) + 4;
+        double letter = LabelSize.Width(look.Key, size) + 4;
         bool halves = box.Width >= 2 * Math.Max(letter, box.Height * 0.6) && !style.IsBlackOnly;
         Box right = halves ? new(box.X + (box.Width / 2), box.Y, box.Width / 2, box.Height) : box;
         if (halves)

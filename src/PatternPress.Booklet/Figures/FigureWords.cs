@@ -3,6 +3,7 @@ using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
+using PatternPress.Quilting.Tables;
 
 namespace PatternPress.Booklet.Figures;
 
@@ -121,9 +122,9 @@ internal static class FigureWords
         string Unit(int index)
         {
             BlockUnit unit = block.Block!.Units[index];
-            string fabrics = List(
-                [.. block.FabricsOf(unit).Distinct().Select(key => Fabric(pattern, key))]
-            );
+            string fabrics = List([
+                .. block.FabricsOf(unit).Distinct().Select(key => Fabric(pattern, key)),
+            ]);
             string label = index < labels.Count ? labels[index] : "";
             return label.Length > 0
                 ? $"unit {label} of {fabrics}"
@@ -149,8 +150,8 @@ internal static class FigureWords
             $"The borders of the {Name(quilt)} quilt pulled away from it and numbered in the order they are sewn on",
             string.Join(
                 " ",
-                Figures.BorderSequence
-                    .StepsOf(quilt)
+                Figures
+                    .BorderSequence.StepsOf(quilt)
                     .Select(
                         (step, i) =>
                             $"{i + 1}: border {step.Border.Number}, {(step.Sides[0] == BorderSide.Left ? "left and right" : "top and bottom")}, {Measure(step.Length, quilt.House)}"
@@ -188,6 +189,65 @@ internal static class FigureWords
             $"The quilt top lies in the middle; the backing reaches at least {Measure(plan.Overhang, quilt.House)} beyond it on every side"
         );
     }
+
+    public static string BindingCorner(House house) =>
+        Sentences(
+            "Three pictures of the lower right corner of the quilt with the binding strip along its right edge",
+            $"1: the strip is sewn down the right edge; the seam stops {Measure(house.Seam, house)} before the lower edge",
+            "2: the strip is folded away to the right; the fold runs at 45 degrees into the corner and the strip's raw edge is in line with the lower edge",
+            "3: the strip is folded back to the left along the lower edge, its fold flush with the right edge; the next seam starts at that fold"
+        );
+
+    public static IReadOnlyList<(string Name, string Detail)> Layers(
+        Quilt quilt,
+        BackingPlan? backing,
+        BattingPlan? batting
+    ) =>
+        [
+            ("Backing", "wrong side up" + At(backing?.Width, backing?.Height, quilt.House)),
+            (
+                "Batting",
+                batting is null
+                    ? "smoothed flat"
+                    : At(batting.Width, batting.Height, quilt.House)[2..]
+            ),
+            ("Quilt top", "right side up, " + Size(quilt)),
+        ];
+
+    public static string LayeringPlan(Quilt quilt, BackingPlan? backing, BattingPlan? batting)
+    {
+        var layers = Layers(quilt, backing, batting);
+        return Sentences(
+            "The three layers of the quilt float one above the other",
+            $"At the bottom the backing, {layers[0].Detail}",
+            $"On it the batting, {layers[1].Detail}",
+            $"On top, in the middle of both, the quilt top, {layers[2].Detail}"
+        );
+    }
+
+    public static string StripCount(StripRow strip) => Count(strip.Count, "strip");
+
+    public static string CuttingStrips(FabricLook fabric, StripList strips, House house) =>
+        Sentences(
+            $"Strips cut from fabric {fabric.Key}, {fabric.Name}, across {Measure(strips.UsableWidth, house)} of usable width",
+            string.Join(
+                " ",
+                strips.Strips.Select(strip =>
+                    $"{Count(strip.Count, "strip")} {Measure(strip.Height, house)} wide: "
+                    + List([
+                        .. strip.Pieces.Select(p =>
+                            $"{p.PerStrip} × {string.Join(" or ", p.Cuts)}, {Measure(p.Length, house)} long"
+                        ),
+                    ])
+                    + (strip.End.Sign > 0 ? $"; {Measure(strip.End, house)} is left over." : ".")
+                )
+            )
+        );
+
+    private static string At(Length? width, Length? height, House house) =>
+        width is null || height is null
+            ? ""
+            : $", {Number(width.Value, house)} by {Measure(height.Value, house)}";
 
     /// <summary>"Lamp block, 12 in square, with sky in Ink and ray in Amber".</summary>
     public static string Describe(ColoredBlock block, Pattern pattern)

@@ -9,6 +9,7 @@ public sealed record HatchSignature
     {
         Hatch = hatch;
         Scale = scale;
+        Layers = hatch.Layers.Length;
         double area = 0,
             solid = 0,
             broken = 0,
@@ -16,7 +17,9 @@ public sealed record HatchSignature
             shaped = 0,
             spacing = 0;
         double alongX = 0,
-            alongY = 0;
+            alongY = 0,
+            crossX = 0,
+            crossY = 0;
         foreach (HatchLayer layer in hatch.Layers)
         {
             double share = ShareOf(layer);
@@ -62,6 +65,7 @@ public sealed record HatchSignature
                 shaped / area
             );
             (AlongX, AlongY) = (alongX / area, alongY / area);
+            (CrossX, CrossY) = (crossX / area, crossY / area);
             Spacing = spacing / area * scale;
         }
 
@@ -71,6 +75,8 @@ public sealed record HatchSignature
             double doubled = degrees * Math.PI / 90;
             alongX += Math.Cos(doubled) * share;
             alongY += Math.Sin(doubled) * share;
+            crossX += Math.Cos(2 * doubled) * share;
+            crossY += Math.Sin(2 * doubled) * share;
         }
     }
 
@@ -96,6 +102,14 @@ public sealed record HatchSignature
 
     public double AlongY { get; }
 
+    /// <summary>The same for angles taken four times: tells an upright grid from a slanted one.</summary>
+    public double CrossX { get; }
+
+    public double CrossY { get; }
+
+    /// <summary>How many sets of lines lie over each other.</summary>
+    public int Layers { get; }
+
     /// <summary>Mean distance between lines or shapes on paper, in points.</summary>
     public double Spacing { get; }
 
@@ -109,20 +123,26 @@ public sealed record HatchSignature
                 + Math.Abs(Wavy - other.Wavy)
                 + Math.Abs(Shaped - other.Shaped)
             ) / 2;
-        double turn =
-            Math.Sqrt(
-                ((AlongX - other.AlongX) * (AlongX - other.AlongX))
-                    + ((AlongY - other.AlongY) * (AlongY - other.AlongY))
-            ) / 2;
+        double turn = Apart(AlongX - other.AlongX, AlongY - other.AlongY);
+        double cross = Apart(CrossX - other.CrossX, CrossY - other.CrossY);
         // Tones are told apart by their ratio, as steps of a grey scale are.
         double tone = Math.Min(
             1,
             Math.Abs(Math.Log((Coverage + 0.02) / (other.Coverage + 0.02))) / 1.6
         );
         double size = Math.Min(1, Math.Abs(Math.Log((Spacing + 0.5) / (other.Spacing + 0.5))));
-        double apart = (0.8 * kind) + (0.9 * turn) + (0.8 * tone) + (0.4 * size);
+        double build = Math.Min(1, Math.Abs(Layers - other.Layers) / 2.0);
+        double apart =
+            (0.8 * kind)
+            + (0.8 * turn)
+            + (0.5 * cross)
+            + (0.8 * tone)
+            + (0.4 * size)
+            + (0.3 * build);
         return Math.Exp(-2 * apart);
     }
+
+    private static double Apart(double x, double y) => Math.Sqrt((x * x) + (y * y)) / 2;
 
     private static double ShareOf(HatchLayer layer) =>
         layer switch

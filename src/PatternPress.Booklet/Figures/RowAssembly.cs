@@ -20,9 +20,7 @@ public static class RowAssembly
         var draft = new Draft(style);
         List<Band> bands = BandsOf(quilt);
         Box center = FlatQuilt.ToBox(quilt.Center);
-        double disc = draft.DiscRadius(
-                bands.Count.ToString(CultureInfo.InvariantCulture)
-            ),
+        double disc = draft.DiscRadius(bands.Count.ToString(CultureInfo.InvariantCulture)),
             left = (2 * disc) + 5,
             edge = style.Edge.Value;
         // Many rows: the gaps may take a fifth of the height.
@@ -69,7 +67,9 @@ public static class RowAssembly
             );
             bands.Add(new(row.Key, Around(pieces), pieces, [.. row.Select(p => p.i)]));
         }
-        foreach (var row in quilt.Sashes.Where(s => s.Kind != SashKind.Upright).GroupBy(s => s.Place.Y))
+        foreach (
+            var row in quilt.Sashes.Where(s => s.Kind != SashKind.Upright).GroupBy(s => s.Place.Y)
+        )
         {
             List<Box> pieces = [.. row.Select(s => FlatQuilt.ToBox(s.Place))];
             bands.Add(new(null, Around(pieces), pieces, []));
@@ -118,7 +118,10 @@ public static class RowAssembly
         {
             seams.Add(patch.Corners, patch.By);
         }
-        draft.Area(Paths.Lines(seams.Seams(), scale, by), stroke: style.Pen(style.Hair, style.Quiet));
+        draft.Area(
+            Paths.Lines(seams.Seams(), scale, by),
+            stroke: style.Pen(style.Hair, style.Quiet)
+        );
         var joins = new SeamLines();
         foreach (Box piece in band.Pieces)
         {

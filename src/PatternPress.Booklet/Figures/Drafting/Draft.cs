@@ -68,7 +68,10 @@ internal sealed class Draft(FigureStyle style)
         bool breaks = width + 12 <= length;
         // Upright text reads from the right, as the trade turns its drawings.
         double degrees = Math.Atan2(along.Y, along.X) * 180 / Math.PI;
-        degrees = degrees > 90.01 ? degrees - 180 : degrees <= -90.01 ? degrees + 180 : degrees;
+        degrees =
+            degrees > 90.01 ? degrees - 180
+            : degrees <= -90.01 ? degrees + 180
+            : degrees;
         Spot middle = Spot.Between(a, b, 0.5);
         if (breaks)
         {
@@ -124,7 +127,7 @@ internal sealed class Draft(FigureStyle style)
         double degrees = 0
     )
     {
-        Box box = LabelSize.BoxAt(text, center, size.Value, bold);
+        Box box = LabelSize.BoxAt(text, center, size.Value);
         Board.Take(degrees % 180 == 0 ? box : Box.Around(center, box.Height, box.Width));
         _marks.Label(
             text,
@@ -150,7 +153,8 @@ internal sealed class Draft(FigureStyle style)
             corner =>
             {
                 Spot from = corner - about;
-                return about + new Spot((from.X * cos) - (from.Y * sin), (from.X * sin) + (from.Y * cos));
+                return about
+                    + new Spot((from.X * cos) - (from.Y * sin), (from.X * sin) + (from.Y * cos));
             }
         );
         return Box.Of(corners);
@@ -160,7 +164,7 @@ internal sealed class Draft(FigureStyle style)
     /// <param name="width">Kept free for them.</param>
     public void Text(string text, Spot left, Points size, double width, bool bold = false)
     {
-        Box box = LabelSize.BoxAt(text, new(left.X + (width / 2), left.Y), size.Value, bold);
+        Box box = LabelSize.BoxAt(text, new(left.X + (width / 2), left.Y), size.Value);
         Board.Take(box);
         _marks.Label(
             text,
@@ -189,7 +193,7 @@ internal sealed class Draft(FigureStyle style)
     {
         foreach (Spot center in centers)
         {
-            Box box = LabelSize.BoxAt(text, center, size.Value, bold);
+            Box box = LabelSize.BoxAt(text, center, size.Value);
             if (Board.IsFree(box) && (within is null || within.Value.Holds(box)))
             {
                 Label(text, center, size, bold, ink, halo);
@@ -225,10 +229,7 @@ internal sealed class Draft(FigureStyle style)
     }
 
     public double DiscRadius(string text) =>
-        Math.Max(
-            Style.Medium.Value * 0.72,
-            (LabelSize.Width(text, Style.Medium.Value, bold: true) / 2) + 2
-        );
+        Math.Max(Style.Medium.Value * 0.72, (LabelSize.Width(text, Style.Medium.Value) / 2) + 2);
 
     public Drawing Finish(double width, double height) =>
         _marks.ToDrawing(Math.Round(width, 2), Math.Round(height, 2));

@@ -13,7 +13,7 @@ internal static class KeyPlate
         FigureStyle style = draft.Style;
         foreach (Points size in new[] { style.Large, style.Medium, style.Small })
         {
-            double plateWidth = LabelSize.Width(key, size.Value, bold: true) + 4,
+            double plateWidth = LabelSize.Width(key, size.Value) + 4,
                 plateHeight = (size.Value * LabelSize.Capital) + 4;
             plateWidth = Math.Max(plateWidth, plateHeight);
             if (plateWidth > width * 0.62 || plateHeight > height * 0.62)

@@ -17,22 +17,22 @@ internal static class LabelSize
     private static readonly SearchValues<char> Descending = SearchValues.Create("gjpqy,;()/Q");
 
     /// <summary>Width in points.</summary>
-    public static double Width(string text, double size, bool bold = false)
+    public static double Width(string text, double size)
     {
         double ems = 0;
         foreach (char c in text)
         {
             ems += WidthOf(c);
         }
-        return ems * size * (bold ? 1.06 : 1);
+        return ems * size;
     }
 
     /// <summary>
     /// The box of a label whose capitals are centered on a place.
     /// </summary>
-    public static Box BoxAt(string text, Spot center, double size, bool bold = false)
+    public static Box BoxAt(string text, Spot center, double size)
     {
-        double width = Width(text, size, bold),
+        double width = Width(text, size),
             high = Capital * size,
             low = HasDescent(text) ? Descent * size : 0;
         return new(center.X - (width / 2), center.Y - (high / 2), width, high + low);
@@ -40,16 +40,17 @@ internal static class LabelSize
 
     private static bool HasDescent(string text) => text.AsSpan().ContainsAny(Descending);
 
+    // The widest of a sans-serif and a serif, regular and bold, that booklets are set in.
     private static double WidthOf(char c) =>
         c switch
         {
-            'i' or 'j' or 'l' or '.' or ',' or ':' or ';' or '\'' or '|' or '!' or 'I' => 0.3,
+            'i' or 'j' or 'l' or '.' or ',' or ':' or ';' or '\'' or '|' or 'I' => 0.38,
             ' ' or '\u00a0' => 0.28,
-            'f' or 't' or 'r' or '(' or ')' or '-' or '/' or '″' or '"' => 0.42,
-            'm' or 'w' or 'M' or 'W' or '–' or '—' or '→' => 0.94,
-            '×' or '+' or '=' or '−' => 0.6,
-            >= '0' and <= '9' => 0.59,
-            >= 'A' and <= 'Z' => 0.72,
-            _ => 0.58,
+            'f' or 't' or 'r' or '(' or ')' or '-' or '/' or '″' or '"' or '!' => 0.48,
+            'm' or 'w' or 'M' or 'W' or '–' or '—' or '→' or '%' or '@' or '…' => 1.05,
+            'O' or 'Q' => 0.82,
+            >= 'A' and <= 'Z' or '&' => 0.78,
+            >= '0' and <= '9' => 0.6,
+            _ => 0.66,
         };
 }

@@ -37,7 +37,7 @@ internal sealed class PatchLetters(FigureStyle style, double scale)
         var key = (size, patch.Corners);
         if (!_known.TryGetValue(key, out Spot? place))
         {
-            double width = LabelSize.Width(patch.Fabric, size.Value, bold: true) + (2 * Margin),
+            double width = LabelSize.Width(patch.Fabric, size.Value) + (2 * Margin),
                 height = (LabelSize.Capital * size.Value) + (2 * Margin);
             place = LabelRoom.Find(patch.Corners, width / scale, height / scale);
             _known.Add(key, place);

@@ -1,0 +1,172 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PatternPress.Booklet.Figures.Drafting;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Tables;
+using PatternPress.Typesetting;
+using PatternPress.Typesetting.Drawings;
+
+namespace PatternPress.Booklet.Figures;
+
+/// <summary>
+/// The strips cut from one fabric, to scale: the pieces of each with the name of their row in the cutting table, what is
+/// left over hatched, and how many strips are cut alike.
+/// </summary>
+public static class CuttingStrips
+{
+    private const double Gap = 7;
+
+    /// <summary>A strip is drawn at least this high, in points, even where that is more than to scale.</summary>
+    private const double LeastHeight = 7;
+
+    /// <param name="fabric">How the fabric looks.</param>
+    /// <param name="strips">The strips of one size.</param>
+    public static Picture Draw(
+        FabricLook fabric,
+        StripList strips,
+        House house,
+        Palette palette,
+        FigureRoom room
+    )
+    {
+        FigureStyle style = palette.Style;
+        var draft = new Draft(style);
+        double edge = style.Edge.Value,
+            usable = strips.UsableWidth.Inches.ToDouble();
+        // "12 strips, 2 1/2 in" stands before each strip.
+        string[] heads = [.. strips.Strips.Select(FigureWords.StripCount)];
+        string[] sizes = [.. strips.Strips.Select(s => FigureWords.Measure(s.Height, house))];
+        double left =
+            8
+            + Math.Max(
+                heads.Select(h => LabelSize.Width(h, style.Medium.Value)).DefaultIfEmpty().Max(),
+                sizes.Select(s => LabelSize.Width(s, style.Small.Value)).DefaultIfEmpty().Max()
+            );
+        double foot = draft.DimensionRoom;
+        double gaps = (Math.Max(0, strips.Strips.Length - 1) * Gap) + foot + (2 * edge);
+        double inches = strips.Strips.Sum(s => s.Height.Inches.ToDouble());
+        double scale = Math.Min(
+            (room.Width.Value - left - (2 * edge)) / usable,
+            inches > 0 ? (room.Height.Value - gaps) / inches : double.MaxValue
+        );
+        double twoLines = (style.Medium.Value + style.Small.Value) * 0.95;
+        double y = edge;
+        for (int i = 0; i < strips.Strips.Length; i++)
+        {
+            StripRow strip = strips.Strips[i];
+            double height = Math.Max(strip.Height.Inches.ToDouble() * scale, LeastHeight),
+                row = Math.Max(height, twoLines);
+            var box = new Box(left, y + ((row - height) / 2), usable * scale, height);
+            PaintStrip(draft, fabric, strip, box, scale);
+            draft.Text(
+                heads[i],
+                new Spot(0, y + (row / 2) - (style.Small.Value * 0.6)),
+                style.Medium,
+                LabelSize.Width(heads[i], style.Medium.Value),
+                bold: true
+            );
+            draft.Text(
+                sizes[i],
+                new Spot(0, y + (row / 2) + (style.Medium.Value * 0.55)),
+                style.Small,
+                LabelSize.Width(sizes[i], style.Small.Value)
+            );
+            y += row + Gap;
+        }
+        y += -Gap + edge;
+        draft.Dimension(
+            new Spot(left + (usable * scale), y),
+            new Spot(left, y),
+            FigureWords.Measure(strips.UsableWidth, house)
+        );
+        return new(
+            draft.Finish(left + (usable * scale) + edge, y + foot),
+            FigureWords.CuttingStrips(fabric, strips, house)
+        );
+    }
+
+    private static void PaintStrip(
+        Draft draft,
+        FabricLook fabric,
+        StripRow strip,
+        Box box,
+        double scale
+    )
+    {
+        FigureStyle style = draft.Style;
+        double stripHeight = strip.Height.Inches.ToDouble();
+        // What is left over shows first; the pieces lie on it.
+        draft.Area(Paths.Of(box), Ink.White, hatch: new HatchFill(Leftover, style.Quiet));
+        double x = box.X;
+        foreach (StripPieces pieces in strip.Pieces)
+        {
+            double width = pieces.Length.Inches.ToDouble() * scale;
+            double height = box.Height * (pieces.Height.Inches.ToDouble() / stripHeight);
+            string label = string.Join(" ", pieces.Cuts);
+            var edges = new List<(Spot, Spot)>();
+            var run = new Box(x, box.Y, width * pieces.PerStrip, height);
+            draft.Area(Paths.Of(run), fabric.Color);
+            for (long n = 1; n <= pieces.PerStrip; n++)
+            {
+                double right = x + (n * width);
+                edges.Add((new Spot(right, box.Y), new Spot(right, box.Y + height)));
+            }
+            if (height < box.Height - 0.5)
+            {
+                edges.Add((new Spot(x, box.Y + height), new Spot(run.Right, box.Y + height)));
+            }
+            draft.Lines(
+                edges,
+                style.Pen(style.Seam, fabric.LetterInk) with
+                {
+                    Cap = StrokeCap.Butt,
+                }
+            );
+            LabelPieces(draft, fabric, label, run, width, pieces.PerStrip);
+            x += width * pieces.PerStrip;
+        }
+        draft.Area(Paths.Of(box), stroke: style.Pen(style.Edge) with { Join = StrokeJoin.Miter });
+    }
+
+    // Each piece where the name fits; else once over the whole run.
+    private static void LabelPieces(
+        Draft draft,
+        FabricLook fabric,
+        string label,
+        Box run,
+        double width,
+        long count
+    )
+    {
+        FigureStyle style = draft.Style;
+        double words = LabelSize.Width(label, style.Small.Value);
+        if (words + 3 <= width)
+        {
+            for (long n = 0; n < count; n++)
+            {
+                draft.Label(
+                    label,
+                    new Spot(run.X + ((n + 0.5) * width), run.Center.Y),
+                    style.Small,
+                    bold: true,
+                    fabric.LetterInk,
+                    halo: fabric.Color
+                );
+            }
+            return;
+        }
+        string once = string.Create(CultureInfo.InvariantCulture, $"{label} × {count}");
+        draft.TryLabel(
+            once,
+            [run.Center],
+            style.Small,
+            bold: true,
+            fabric.LetterInk,
+            halo: fabric.Color,
+            within: run
+        );
+    }
+
+    private static readonly Hatch Leftover = new("leftover", [new HatchLayer.Lines(-45, 3, 0.35)]);
+}
