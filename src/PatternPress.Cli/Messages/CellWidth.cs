@@ -7,7 +7,7 @@ namespace PatternPress.Cli.Messages;
 /// How many cells of a terminal a text takes: two for the wide characters of East Asia and for emoji, none for what
 /// combines with the character before. Ranges from the Unicode Character Database, EastAsianWidth.txt, classes W and F.
 /// </summary>
-internal static class CellWidth
+public static class CellWidth
 {
     private static ReadOnlySpan<int> Wide =>
         [

@@ -24,7 +24,7 @@ public sealed class TerminalWriter(TerminalStyle style) : IMessageWriter
 
         if (!messages.All.IsEmpty)
         {
-            output.Write(messages.Summary() + "\n");
+            WriteWrapped(messages.Summary(), "", output);
         }
     }
 
@@ -138,13 +138,18 @@ public sealed class TerminalWriter(TerminalStyle style) : IMessageWriter
     {
         var line = DisplayLine.Of(source.Line(number));
         var room = style.Width > 0 ? Math.Max(style.Width - gutter - 3, 10) : 0;
-        var (text, shift) = line.Show(room, line.CellOf(marks[0].Label.Span.StartColumn));
-        output.Write(
-            $"{paint.Frame(number.ToString().PadLeft(gutter))} {paint.Frame("|")} {text}".TrimEnd()
-                + "\n"
-        );
+        var lead = $"{paint.Frame(number.ToString().PadLeft(gutter))} {paint.Frame("|")}";
+        int? shown = null;
         foreach (var mark in marks)
         {
+            // A line too long for the room is shown again for a place that the first part leaves out.
+            var (text, shift) = line.Show(room, line.CellOf(mark.Label.Span.StartColumn));
+            if (shift != shown)
+            {
+                output.Write($"{lead} {text}".TrimEnd() + "\n");
+                shown = shift;
+            }
+
             WriteMark(line, mark, shift, room, gutter, output);
         }
     }
