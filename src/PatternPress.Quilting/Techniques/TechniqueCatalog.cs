@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using PatternPress.Quilting.Techniques.Ways;
@@ -33,24 +32,24 @@ public static class TechniqueCatalog
         new CheckerboardPiecedSingly(),
     ];
 
-    private static readonly FrozenDictionary<string, Technique> ByKeyword = All.ToFrozenDictionary(
-        t => t.Keyword,
-        StringComparer.Ordinal
-    );
-
-    private static readonly FrozenDictionary<string, ImmutableArray<Technique>> ByKind =
-        All.GroupBy(t => t.Kind)
-            .ToFrozenDictionary(g => g.Key, g => g.ToImmutableArray(), StringComparer.Ordinal);
-
     /// <summary>The keywords, in the same order, for suggestions and the schema.</summary>
     public static ImmutableArray<string> Keywords { get; } = [.. All.Select(t => t.Keyword)];
 
-    public static bool TryFind(string keyword, [NotNullWhen(true)] out Technique? technique) =>
-        ByKeyword.TryGetValue(keyword, out technique);
+    public static bool TryFind(string keyword, [NotNullWhen(true)] out Technique? technique)
+    {
+        foreach (Technique candidate in All)
+        {
+            if (candidate.Keyword == keyword)
+            {
+                technique = candidate;
+                return true;
+            }
+        }
+        technique = null;
+        return false;
+    }
 
     /// <summary>The techniques for a kind of unit, the preferred one first.</summary>
     public static ImmutableArray<Technique> For(UnitKind kind) =>
-        ByKind.TryGetValue(kind.Keyword, out ImmutableArray<Technique> techniques)
-            ? techniques
-            : [];
+        [.. All.Where(t => t.Kind == kind.Keyword)];
 }

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using PatternPress.Quilting.Techniques.Kinds;
@@ -24,14 +23,20 @@ public static class UnitKindCatalog
         Checkerboard.Kind,
     ];
 
-    private static readonly FrozenDictionary<string, UnitKind> ByKeyword = All.ToFrozenDictionary(
-        k => k.Keyword,
-        StringComparer.Ordinal
-    );
-
     /// <summary>The keywords, in the same order, for suggestions and the schema.</summary>
     public static ImmutableArray<string> Keywords { get; } = [.. All.Select(k => k.Keyword)];
 
-    public static bool TryFind(string keyword, [NotNullWhen(true)] out UnitKind? kind) =>
-        ByKeyword.TryGetValue(keyword, out kind);
+    public static bool TryFind(string keyword, [NotNullWhen(true)] out UnitKind? kind)
+    {
+        foreach (UnitKind candidate in All)
+        {
+            if (candidate.Keyword == keyword)
+            {
+                kind = candidate;
+                return true;
+            }
+        }
+        kind = null;
+        return false;
+    }
 }
