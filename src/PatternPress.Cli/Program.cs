@@ -1,3 +1,1 @@
-using PatternPress.Cli;
-
-return new Application(Terminal.OfThisProcess(), Environment.CurrentDirectory).Run(args);
+return 0;
