@@ -11,6 +11,12 @@ public sealed record PdfOptions
     /// <summary>All colours as the grey of the same luminance.</summary>
     public bool Greyscale { get; init; }
 
-    /// <summary>Whether streams are compressed. Uncompressed files compare equal across releases of the runtime.</summary>
+    /// <summary>
+    /// Whether streams are compressed and small objects packed together. Files that are not can be read with the eye, and
+    /// their bytes do not depend on the runtime's release.
+    /// </summary>
     public bool Compressed { get; init; } = true;
+
+    /// <summary>Whether the file claims to follow PDF/UA-1 (ISO 14289-1).</summary>
+    public bool ClaimsAccessibility { get; init; } = true;
 }

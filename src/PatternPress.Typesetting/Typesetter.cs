@@ -33,7 +33,8 @@ public sealed class Typesetter
         {
             var context = new LayoutContext(measurer, document.Styles, pageCount, anchors);
             var pages = Paginator.Paginate(context, document);
-            var settled = pageCount == pages.Count && PlacedAnchors(pages, anchors).SequenceEqual(anchors);
+            var settled =
+                pageCount == pages.Count && PlacedAnchors(pages, anchors).SequenceEqual(anchors);
             anchors = PlacedAnchors(pages, anchors);
             pageCount = pages.Count;
             if (!settled && pass < MostPasses && Paginator.UsesPageNumbers(document))
@@ -68,7 +69,11 @@ public sealed class Typesetter
             document.Information,
             finished,
             [.. anchors],
-            [.. context.Problems.Concat(last.Problems).DistinctBy(problem => (problem.Kind, problem.Message))]
+            [
+                .. context
+                    .Problems.Concat(last.Problems)
+                    .DistinctBy(problem => (problem.Kind, problem.Message)),
+            ]
         );
     }
 
@@ -87,7 +92,9 @@ public sealed class Typesetter
         {
             if (block is Anchor anchor)
             {
-                anchors.Add(new(anchor.Name, anchor.Level, anchor.Title, 0, Points.Zero, Points.Zero));
+                anchors.Add(
+                    new(anchor.Name, anchor.Level, anchor.Title, 0, Points.Zero, Points.Zero)
+                );
             }
 
             foreach (var child in block.Children)
@@ -104,14 +111,20 @@ public sealed class Typesetter
         return placed.Count == known.Count ? placed : [.. Matched(placed, known)];
     }
 
-    static IEnumerable<PlacedAnchor> Matched(List<PlacedAnchor> placed, IReadOnlyList<PlacedAnchor> known)
+    static IEnumerable<PlacedAnchor> Matched(
+        List<PlacedAnchor> placed,
+        IReadOnlyList<PlacedAnchor> known
+    )
     {
         var next = 0;
         foreach (var anchor in known)
         {
             var found = placed.FindIndex(
                 next,
-                one => one.Name == anchor.Name && one.Level == anchor.Level && one.Title == anchor.Title
+                one =>
+                    one.Name == anchor.Name
+                    && one.Level == anchor.Level
+                    && one.Title == anchor.Title
             );
             if (found >= 0)
             {
@@ -127,7 +140,11 @@ public sealed class Typesetter
 
     static void ReportRepeated(LayoutContext context, IReadOnlyList<PlacedAnchor> anchors)
     {
-        foreach (var group in anchors.Where(anchor => anchor.Name.Length > 0).GroupBy(anchor => anchor.Name))
+        foreach (
+            var group in anchors
+                .Where(anchor => anchor.Name.Length > 0)
+                .GroupBy(anchor => anchor.Name)
+        )
         {
             if (group.Count() > 1)
             {

@@ -21,5 +21,9 @@ public sealed record Artifact(Block Content) : Wrapper(Content)
         };
 
     static Fragment Wrap(Fragment inner) =>
-        FragmentBuilder.Wrap(new PageItem.ArtifactBegin(ArtifactKind.Layout), inner, new PageItem.ArtifactEnd());
+        FragmentBuilder.Wrap(
+            new PageItem.ArtifactBegin(ArtifactKind.Layout),
+            inner,
+            new PageItem.ArtifactEnd()
+        );
 }

@@ -29,12 +29,15 @@ public sealed record Box(Block Content) : Block
     public override Fit Fit(LayoutContext context, Room room)
     {
         var width = Tight ? Points.Min(room.Width, Widths(context).Natural) : room.Width;
-        var inner = room with { Width = width - Padding.Across, Height = room.Height - Padding.Down };
+        var inner = room with
+        {
+            Width = width - Padding.Across,
+            Height = room.Height - Padding.Down,
+        };
         return context.Fit(Content, inner) switch
         {
-            Fit.Fits { Fragment: var all } when all.Height <= inner.Height || room.Forced => new Fit.Fits(
-                Frame(all, width)
-            ),
+            Fit.Fits { Fragment: var all } when all.Height <= inner.Height || room.Forced =>
+                new Fit.Fits(Frame(all, width)),
             Fit.Fits { Fragment: var all } => new Fit.Moves(
                 "no room is left for the padding of a box",
                 all.Height + Padding.Down
@@ -51,7 +54,8 @@ public sealed record Box(Block Content) : Block
         };
     }
 
-    public override WidthRange Widths(LayoutContext context) => Content.Widths(context).Plus(Padding.Across);
+    public override WidthRange Widths(LayoutContext context) =>
+        Content.Widths(context).Plus(Padding.Across);
 
     public override Spacing Spacing(LayoutContext context) => new(SpaceBefore, SpaceAfter);
 
@@ -87,7 +91,11 @@ public sealed record Box(Block Content) : Block
         if (LeftBar is not null)
         {
             var x = LeftBar.Width.Value / 2;
-            yield return new PageItem.Path(VectorPath.Polyline(new(x, 0), new(x, height)), null, LeftBar);
+            yield return new PageItem.Path(
+                VectorPath.Polyline(new(x, 0), new(x, height)),
+                null,
+                LeftBar
+            );
         }
     }
 }

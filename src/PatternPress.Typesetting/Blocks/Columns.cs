@@ -27,7 +27,11 @@ public sealed record Columns(ImmutableArray<Column> Items) : Block
             [.. Items.Select(item => Needs(context, item))],
             room.Width - (Gap * (Items.Length - 1))
         );
-        if (Items.Select((item, i) => item.Width is ColumnWidth.Share && widths[i] < StackBelow).Any(narrow => narrow))
+        if (
+            Items
+                .Select((item, i) => item.Width is ColumnWidth.Share && widths[i] < StackBelow)
+                .Any(narrow => narrow)
+        )
         {
             return context.Fit(new Stack(Items.Select(item => item.Content)) { Gap = Gap }, room);
         }
@@ -63,7 +67,9 @@ public sealed record Columns(ImmutableArray<Column> Items) : Block
                             (item, i) =>
                                 item with
                                 {
-                                    Content = fits[i] is Fit.Splits { Rest: var rest } ? rest : new Stack(),
+                                    Content = fits[i] is Fit.Splits { Rest: var rest }
+                                        ? rest
+                                        : new Stack(),
                                     Width = new ColumnWidth.Fixed(widths[i]),
                                 }
                         ),

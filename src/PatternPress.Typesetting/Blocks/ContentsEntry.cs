@@ -19,7 +19,10 @@ sealed record ContentsEntry(int AnchorIndex, string Title, string Style, Points 
         var number = Words(anchor.Page == 0 ? "00" : $"{anchor.Page}");
         var numberWidth = number.Widths(context).Natural;
         var titleWidth = room.Width - Indent - numberWidth - (DotsClear * 2);
-        if (context.Fit(Words(Title), Room.Endless(titleWidth)) is not Fit.Fits { Fragment: var title })
+        if (
+            context.Fit(Words(Title), Room.Endless(titleWidth))
+            is not Fit.Fits { Fragment: var title }
+        )
         {
             return new Fit.Moves("an entry of the contents does not fit", style.Leading);
         }
@@ -33,7 +36,8 @@ sealed record ContentsEntry(int AnchorIndex, string Title, string Style, Points 
         }
 
         var numberSet = ((Fit.Fits)context.Fit(number, Room.Endless(numberWidth))).Fragment;
-        var numberY = (title.LastBaseline ?? Points.Zero) - (numberSet.FirstBaseline ?? Points.Zero);
+        var numberY =
+            (title.LastBaseline ?? Points.Zero) - (numberSet.FirstBaseline ?? Points.Zero);
         var (item, reference, linkTag) = (
             new Tag(TagRole.ContentsItem),
             new Tag(TagRole.Reference),

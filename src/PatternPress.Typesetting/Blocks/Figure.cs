@@ -49,7 +49,10 @@ public sealed record Figure(Drawing Drawing, string Alt) : Block
         {
             if (!room.Forced)
             {
-                return new Fit.Moves("the figure is taller than a page", Drawing.HeightFor(least) + below);
+                return new Fit.Moves(
+                    "the figure is taller than a page",
+                    Drawing.HeightFor(least) + below
+                );
             }
 
             context.Report(
@@ -82,7 +85,9 @@ public sealed record Figure(Drawing Drawing, string Alt) : Block
             Text { Role: TagRole.Paragraph } text => text with { Role = TagRole.Caption },
             _ => new Tagged(TagRole.Caption, Caption),
         };
-        return caption is not null && context.Fit(caption, Room.Endless(width)) is Fit.Fits fits ? fits.Fragment : null;
+        return caption is not null && context.Fit(caption, Room.Endless(width)) is Fit.Fits fits
+            ? fits.Fragment
+            : null;
     }
 
     Fragment Place(Points room, Points width, Fragment? caption)
@@ -118,6 +123,9 @@ public sealed record Figure(Drawing Drawing, string Alt) : Block
         }
 
         builder.Add(caption, Points.Zero, height + CaptionGap);
-        return builder.ToFragment(Points.Max(x + width, caption.Width), height + CaptionGap + caption.Height);
+        return builder.ToFragment(
+            Points.Max(x + width, caption.Width),
+            height + CaptionGap + caption.Height
+        );
     }
 }

@@ -7,7 +7,9 @@ public sealed record Gap(Points Height) : Block
 {
     public override Fit Fit(LayoutContext context, Room room) =>
         new Fit.Fits(
-            room.AtTop || Height > room.Height ? Fragment.Empty : new Fragment(Points.Zero, Height, [])
+            room.AtTop || Height > room.Height
+                ? Fragment.Empty
+                : new Fragment(Points.Zero, Height, [])
         );
 
     public override bool IsBlank => true;

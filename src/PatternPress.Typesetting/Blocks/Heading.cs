@@ -42,11 +42,14 @@ public sealed record Heading(int Level, ImmutableArray<Inline> Content) : Block
 
     public override IEnumerable<Block> Children => [Place];
 
-    Anchor Place =>
-        new(Name ?? "", Listed ? Level : 0, Title ?? FractionText.Plain(Content));
+    Anchor Place => new(Name ?? "", Listed ? Level : 0, Title ?? FractionText.Plain(Content));
 
     Text Words =>
-        new(Content, Style ?? $"heading{Level}") { Role = TagRole.Heading1 + Math.Clamp(Level, 1, 6) - 1, Origin = Origin };
+        new(Content, Style ?? $"heading{Level}")
+        {
+            Role = TagRole.Heading1 + Math.Clamp(Level, 1, 6) - 1,
+            Origin = Origin,
+        };
 
     Fragment WithAnchor(Fragment words) =>
         words with

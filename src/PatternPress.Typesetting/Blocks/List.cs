@@ -44,7 +44,10 @@ public sealed record List(ImmutableArray<ListItem> Items) : Block
     public override IEnumerable<Block> Children => Items.Select(item => item.Content);
 
     Tagged Composed() =>
-        new(TagRole.List, new Stack([.. Items.Select(Entry)]) { Gap = Gap }) { Numbered = Numbered };
+        new(TagRole.List, new Stack([.. Items.Select(Entry)]) { Gap = Gap })
+        {
+            Numbered = Numbered,
+        };
 
     Block Entry(ListItem item, int index)
     {

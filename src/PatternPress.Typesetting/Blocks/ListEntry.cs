@@ -4,7 +4,8 @@ using PatternPress.Typesetting.Pages;
 namespace PatternPress.Typesetting.Blocks;
 
 /// <summary>An item of a list with its label hanging on the baseline of its first line.</summary>
-sealed record ListEntry(string Label, string LabelStyle, Points Indent, Block Content) : Wrapper(Content)
+sealed record ListEntry(string Label, string LabelStyle, Points Indent, Block Content)
+    : Wrapper(Content)
 {
     (Tag Item, Tag Body)? Continued { get; init; }
 
@@ -27,7 +28,8 @@ sealed record ListEntry(string Label, string LabelStyle, Points Indent, Block Co
         };
     }
 
-    public override WidthRange Widths(LayoutContext context) => Content.Widths(context).Plus(Indent);
+    public override WidthRange Widths(LayoutContext context) =>
+        Content.Widths(context).Plus(Indent);
 
     Fragment SetLabel(LayoutContext context)
     {
@@ -36,7 +38,9 @@ sealed record ListEntry(string Label, string LabelStyle, Points Indent, Block Co
             Role = TagRole.Label,
             Alignment = Styles.Alignment.Left,
         };
-        return context.Fit(text, Room.Endless(Points.Max(Indent, text.Widths(context).Natural))) is Fit.Fits fits
+        return
+            context.Fit(text, Room.Endless(Points.Max(Indent, text.Widths(context).Natural)))
+                is Fit.Fits fits
             ? fits.Fragment
             : Fragment.Empty;
     }
@@ -46,7 +50,10 @@ sealed record ListEntry(string Label, string LabelStyle, Points Indent, Block Co
         var (labelY, bodyY) = (Points.Zero, Points.Zero);
         if (label.FirstBaseline is { } own && body.FirstBaseline is { } first)
         {
-            (labelY, bodyY) = (Points.Max(Points.Zero, first - own), Points.Max(Points.Zero, own - first));
+            (labelY, bodyY) = (
+                Points.Max(Points.Zero, first - own),
+                Points.Max(Points.Zero, own - first)
+            );
         }
 
         var height = Points.Max(label.Height + labelY, body.Height + bodyY);

@@ -29,9 +29,17 @@ public sealed record Stack(ImmutableArray<Block> Items) : Block
         {
             var (block, gap) = entries[i];
             var spacing = block.Spacing(context);
-            var start = y == Points.Zero ? y : (y + Largest(gap, after, spacing.Before)).UpTo(Rhythm);
+            var start =
+                y == Points.Zero ? y : (y + Largest(gap, after, spacing.Before)).UpTo(Rhythm);
             var offered =
-                y == Points.Zero ? room : room with { Height = room.Height - start, AtTop = false, Forced = false };
+                y == Points.Zero
+                    ? room
+                    : room with
+                    {
+                        Height = room.Height - start,
+                        AtTop = false,
+                        Forced = false,
+                    };
             switch (context.Fit(block, offered))
             {
                 case Fit.Fits { Fragment: var all }:
@@ -63,7 +71,9 @@ public sealed record Stack(ImmutableArray<Block> Items) : Block
                         ? moves
                         : new Fit.Splits(Build(placed[..from]), Rest(entries, from, null));
                 default:
-                    throw new InvalidOperationException("A block answers with fits, splits or moves.");
+                    throw new InvalidOperationException(
+                        "A block answers with fits, splits or moves."
+                    );
             }
         }
 
@@ -74,9 +84,12 @@ public sealed record Stack(ImmutableArray<Block> Items) : Block
         Items.Aggregate(default(WidthRange), (widest, item) => widest.Or(item.Widths(context)));
 
     public override Spacing Spacing(LayoutContext context) =>
-        Items.IsEmpty ? default : new(Items[0].Spacing(context).Before, Items[^1].Spacing(context).After);
+        Items.IsEmpty
+            ? default
+            : new(Items[0].Spacing(context).Before, Items[^1].Spacing(context).After);
 
-    public override bool StaysWithNext(LayoutContext context) => !Items.IsEmpty && Items[^1].StaysWithNext(context);
+    public override bool StaysWithNext(LayoutContext context) =>
+        !Items.IsEmpty && Items[^1].StaysWithNext(context);
 
     public override bool IsBlank => Items.All(item => item.IsBlank);
 
@@ -94,7 +107,10 @@ public sealed record Stack(ImmutableArray<Block> Items) : Block
         {
             for (var i = 0; i < stack.Items.Length; i++)
             {
-                var gap = i == 0 ? outer : stack.gaps.IsDefault ? stack.Gap : stack.gaps[i];
+                var gap =
+                    i == 0 ? outer
+                    : stack.gaps.IsDefault ? stack.Gap
+                    : stack.gaps[i];
                 if (stack.Items[i] is Stack { Origin: null } inner && inner.Rhythm == Points.Zero)
                 {
                     Open(inner, gap);
@@ -111,7 +127,11 @@ public sealed record Stack(ImmutableArray<Block> Items) : Block
     {
         var left = entries.Skip(from);
         left = first is null ? left : left.Prepend((first, Points.Zero));
-        return this with { Items = [.. left.Select(entry => entry.Block)], gaps = [.. left.Select(entry => entry.Gap)] };
+        return this with
+        {
+            Items = [.. left.Select(entry => entry.Block)],
+            gaps = [.. left.Select(entry => entry.Gap)],
+        };
     }
 
     static Fragment Build(IReadOnlyList<(Fragment Fragment, Points Y)> placed)

@@ -10,7 +10,8 @@ namespace PatternPress.Typesetting.Blocks;
 /// </summary>
 /// <param name="Columns">Width and alignment of each column.</param>
 /// <param name="Rows">The rows below the header.</param>
-public sealed record Table(ImmutableArray<TableColumn> Columns, ImmutableArray<TableRow> Rows) : Block
+public sealed record Table(ImmutableArray<TableColumn> Columns, ImmutableArray<TableRow> Rows)
+    : Block
 {
     /// <summary>Rows that head the columns.</summary>
     public ImmutableArray<TableRow> Header { get; init; } = [];

@@ -12,7 +12,8 @@ namespace PatternPress.Typesetting.Blocks;
 /// </summary>
 /// <param name="Content">Its pieces in order.</param>
 /// <param name="Style">The name of a text style.</param>
-public sealed record Text(ImmutableArray<Inline> Content, string Style = StyleSheet.BodyName) : Block
+public sealed record Text(ImmutableArray<Inline> Content, string Style = StyleSheet.BodyName)
+    : Block
 {
     const int LinesKeptTogether = 2;
 
@@ -96,13 +97,18 @@ public sealed record Text(ImmutableArray<Inline> Content, string Style = StyleSh
 
     internal (Paragraph Paragraph, Tag? Tag) Prepare(LayoutContext context)
     {
-        var tag = Continued is { } continued ? continued.Tag
+        var tag =
+            Continued is { } continued ? continued.Tag
             : Role is { } role ? new Tag(role)
             : null;
         // The pieces are the same object for a paragraph and its rest, so they are measured once; page numbers never are,
         // since they may differ from page to page.
-        var key = (object)System.Runtime.InteropServices.ImmutableCollectionsMarshal.AsArray(Content)!;
-        if (context.Prepared.GetValueOrDefault(key) is (string style, Paragraph known) && style == Style)
+        var key = (object)
+            System.Runtime.InteropServices.ImmutableCollectionsMarshal.AsArray(Content)!;
+        if (
+            context.Prepared.GetValueOrDefault(key) is (string style, Paragraph known)
+            && style == Style
+        )
         {
             return (known, tag);
         }
@@ -142,7 +148,9 @@ public sealed record Text(ImmutableArray<Inline> Content, string Style = StyleSh
 
     static void ReportTooWide(LayoutContext context, Paragraph paragraph, Line line, Points width)
     {
-        var words = string.Concat(paragraph.Atoms[line.First..line.End].Select(atom => atom.Shape.Characters));
+        var words = string.Concat(
+            paragraph.Atoms[line.First..line.End].Select(atom => atom.Shape.Characters)
+        );
         context.Report(
             LayoutProblemKind.TooWide,
             $"'{words}' is {line.Width} pt wide, its place {width} pt",

@@ -12,7 +12,10 @@ static class HatchPainter
     public static ImmutableArray<PageItem> Paint(HatchFill fill, VectorPath area)
     {
         var items = ImmutableArray.CreateBuilder<PageItem>();
-        var bounds = area.Parts().Select(part => part.Bounds()).Where(box => box.Right > box.Left).ToList();
+        var bounds = area.Parts()
+            .Select(part => part.Bounds())
+            .Where(box => box.Right > box.Left)
+            .ToList();
         foreach (var layer in fill.Hatch.Layers)
         {
             items.AddRange(
@@ -40,7 +43,15 @@ static class HatchPainter
         var builder = new PathBuilder();
         // Dots and thick bars whose line lies just outside still show in part.
         var margin = layer.Width * scale / 2;
-        foreach (var run in Runs(layer.Degrees, layer.Spacing * scale, layer.Offset * scale, bounds, margin))
+        foreach (
+            var run in Runs(
+                layer.Degrees,
+                layer.Spacing * scale,
+                layer.Offset * scale,
+                bounds,
+                margin
+            )
+        )
         {
             var from = run.From;
             if (period > 0)
@@ -65,7 +76,9 @@ static class HatchPainter
             null,
             new Stroke(Points.Of(layer.Width * scale), fill.Ink)
             {
-                Dashes = layer.Dashes.IsDefaultOrEmpty ? [] : [.. layer.Dashes.Select(dash => Points.Of(dash * scale))],
+                Dashes = layer.Dashes.IsDefaultOrEmpty
+                    ? []
+                    : [.. layer.Dashes.Select(dash => Points.Of(dash * scale))],
                 Cap = round ? StrokeCap.Round : StrokeCap.Butt,
             }
         );
@@ -105,7 +118,11 @@ static class HatchPainter
         var path = builder.ToPath();
         if (!path.IsEmpty)
         {
-            yield return new PageItem.Path(path, null, new Stroke(Points.Of(layer.Width * fill.Scale), fill.Ink));
+            yield return new PageItem.Path(
+                path,
+                null,
+                new Stroke(Points.Of(layer.Width * fill.Scale), fill.Ink)
+            );
         }
 
         double Side(long index) => index % 2 == 0 ? -rise : rise;
@@ -122,7 +139,11 @@ static class HatchPainter
         var shapes = new List<VectorPath>();
         foreach (var (left, top, right, bottom) in bounds)
         {
-            for (var row = (long)Math.Floor((top - size) / spacing); row * spacing <= bottom + size; row++)
+            for (
+                var row = (long)Math.Floor((top - size) / spacing);
+                row * spacing <= bottom + size;
+                row++
+            )
             {
                 var shift = layer.Staggered && row % 2 != 0 ? spacing / 2 : 0;
                 for (
@@ -133,7 +154,13 @@ static class HatchPainter
                 {
                     if (seen.Add((row, column)))
                     {
-                        shapes.Add(HatchShapes.At(layer.Shape, new((column * spacing) + shift, row * spacing), size / 2));
+                        shapes.Add(
+                            HatchShapes.At(
+                                layer.Shape,
+                                new((column * spacing) + shift, row * spacing),
+                                size / 2
+                            )
+                        );
                     }
                 }
             }
@@ -141,8 +168,14 @@ static class HatchPainter
 
         if (shapes.Count > 0)
         {
-            var stroke = layer.Filled ? null : new Stroke(Points.Of(layer.Width * fill.Scale), fill.Ink);
-            yield return new PageItem.Path(VectorPath.Combine(shapes), layer.Filled ? fill.Ink : null, stroke);
+            var stroke = layer.Filled
+                ? null
+                : new Stroke(Points.Of(layer.Width * fill.Scale), fill.Ink);
+            yield return new PageItem.Path(
+                VectorPath.Combine(shapes),
+                layer.Filled ? fill.Ink : null,
+                stroke
+            );
         }
     }
 
@@ -167,7 +200,10 @@ static class HatchPainter
                 back.Apply(new(left, bottom)),
                 back.Apply(new(right, bottom)),
             ];
-            var (low, high) = (corners.Min(corner => corner.Y) - margin, corners.Max(corner => corner.Y) + margin);
+            var (low, high) = (
+                corners.Min(corner => corner.Y) - margin,
+                corners.Max(corner => corner.Y) + margin
+            );
             var box = new XY[] { corners[0], corners[1], corners[3], corners[2] };
             var first = (long)Math.Ceiling((low - offset) / spacing);
             for (var index = first; (index * spacing) + offset <= high; index++)

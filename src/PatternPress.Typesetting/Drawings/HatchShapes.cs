@@ -12,8 +12,17 @@ static class HatchShapes
         {
             HatchShape.Ring => VectorPath.Circle(centre, r),
             HatchShape.Square => VectorPath.Rectangle(x - r, y - r, 2 * r, 2 * r),
-            HatchShape.Triangle => VectorPath.Polygon(new(x, y - r), new(x + r, y + r), new(x - r, y + r)),
-            HatchShape.Diamond => VectorPath.Polygon(new(x, y - r), new(x + r, y), new(x, y + r), new(x - r, y)),
+            HatchShape.Triangle => VectorPath.Polygon(
+                new(x, y - r),
+                new(x + r, y + r),
+                new(x - r, y + r)
+            ),
+            HatchShape.Diamond => VectorPath.Polygon(
+                new(x, y - r),
+                new(x + r, y),
+                new(x, y + r),
+                new(x - r, y)
+            ),
             HatchShape.Plus => VectorPath.Combine([
                 VectorPath.Polyline(new(x - r, y), new(x + r, y)),
                 VectorPath.Polyline(new(x, y - r), new(x, y + r)),
@@ -22,7 +31,11 @@ static class HatchShapes
                 VectorPath.Polyline(new(x - r, y - r), new(x + r, y + r)),
                 VectorPath.Polyline(new(x - r, y + r), new(x + r, y - r)),
             ]),
-            HatchShape.Chevron => VectorPath.Polyline(new(x - r, y + (r / 2)), new(x, y - (r / 2)), new(x + r, y + (r / 2))),
+            HatchShape.Chevron => VectorPath.Polyline(
+                new(x - r, y + (r / 2)),
+                new(x, y - (r / 2)),
+                new(x + r, y + (r / 2))
+            ),
             HatchShape.Bow => new PathBuilder().ArcTo(new(x, y + (r / 2)), r, 180, 360).ToPath(),
             _ => throw new ArgumentOutOfRangeException(nameof(shape)),
         };

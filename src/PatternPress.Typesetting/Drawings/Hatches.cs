@@ -63,11 +63,20 @@ public static class Hatches
 
         static Hatch Of(string name, params ImmutableArray<HatchLayer> layers) => new(name, layers);
 
-        static HatchLayer.Lines Lines(double degrees, double spacing, double width, double offset = 0) =>
-            new(degrees, spacing, width) { Offset = offset };
+        static HatchLayer.Lines Lines(
+            double degrees,
+            double spacing,
+            double width,
+            double offset = 0
+        ) => new(degrees, spacing, width) { Offset = offset };
 
-        static HatchLayer.Lines Dashes(double degrees, double spacing, double width, double dash, double gap) =>
-            new(degrees, spacing, width) { Dashes = [dash, gap], Stagger = (dash + gap) / 2 };
+        static HatchLayer.Lines Dashes(
+            double degrees,
+            double spacing,
+            double width,
+            double dash,
+            double gap
+        ) => new(degrees, spacing, width) { Dashes = [dash, gap], Stagger = (dash + gap) / 2 };
 
         static HatchLayer.Lines DashDot(double degrees, double spacing, double width) =>
             new(degrees, spacing, width) { Dashes = [0, 2.5, 4, 2.5], Stagger = 4.5 };

@@ -25,22 +25,43 @@ static class LabelPainter
         foreach (var text in Texts(line))
         {
             // The label is turned about its point, each of its parts by its own start.
-            var start = turn.Apply(new(left.Value + text.X.Value, baseline.Value - (paragraph.Baseline - text.Baseline).Value));
+            var start = turn.Apply(
+                new(
+                    left.Value + text.X.Value,
+                    baseline.Value - (paragraph.Baseline - text.Baseline).Value
+                )
+            );
+            var place = new XY(at.X + start.X, at.Y + start.Y);
+            if (label.Style.Halo > Points.Zero)
+            {
+                items.Add(Halo(label.Style, text, turn.Then(Transform.Move(place.X, place.Y))));
+            }
+
             items.Add(
                 text with
                 {
-                    X = Points.Of(at.X + start.X),
-                    Baseline = Points.Of(at.Y + start.Y),
+                    X = Points.Of(place.X),
+                    Baseline = Points.Of(place.Y),
                     Degrees = label.Style.Degrees,
-                    Halo = label.Style.Halo,
-                    HaloInk = label.Style.HaloInk,
                 }
             );
         }
     }
 
+    // The rim is drawn with the letters' outlines, not as letters, so that nobody copies or hears the words twice.
+    static PageItem.Path Halo(LabelStyle style, PageItem.Text text, Transform place) =>
+        new(
+            GlyphOutlines.Of(text.Face, text.Size, text.Shape).Transformed(place),
+            style.HaloInk,
+            new Stroke(style.Halo * 2, style.HaloInk) { Join = StrokeJoin.Round }
+        );
+
     // From the label's point to the left end of its baseline.
-    static (Points Left, Points Baseline) Offsets(LayoutContext context, LabelStyle style, Points width)
+    static (Points Left, Points Baseline) Offsets(
+        LayoutContext context,
+        LabelStyle style,
+        Points width
+    )
     {
         var face = Face(context, style);
         var capitals = TextMeasurer.CapHeight(face, style.Size);
@@ -61,9 +82,17 @@ static class LabelPainter
     }
 
     static FontFace Face(LayoutContext context, LabelStyle style) =>
-        context.Measurer.Fonts.Find(style.Family ?? context.Styles.Body.Family, style.Bold, style.Italic);
+        context.Measurer.Fonts.Find(
+            style.Family ?? context.Styles.Body.Family,
+            style.Bold,
+            style.Italic
+        );
 
-    static Paragraph Prepare(LayoutContext context, ImmutableArray<Inline> content, LabelStyle style)
+    static Paragraph Prepare(
+        LayoutContext context,
+        ImmutableArray<Inline> content,
+        LabelStyle style
+    )
     {
         var look = new TextStyle
         {
@@ -79,10 +108,23 @@ static class LabelPainter
 
     static Fragment SetLine(Paragraph paragraph)
     {
-        var lines = LineBreaker.Break(paragraph.Atoms, 0, Points.Unlimited, Points.Unlimited, balanced: false);
-        return new LineSetter(paragraph, Points.Unlimited, Alignment.Left).Set(lines.AsSpan(), opens: true, tag: null);
+        var lines = LineBreaker.Break(
+            paragraph.Atoms,
+            0,
+            Points.Unlimited,
+            Points.Unlimited,
+            balanced: false
+        );
+        return new LineSetter(paragraph, Points.Unlimited, Alignment.Left).Set(
+            lines.AsSpan(),
+            opens: true,
+            tag: null
+        );
     }
 
     static IEnumerable<PageItem.Text> Texts(Fragment line) =>
-        line.Parts.OfType<FragmentPart.Item>().Select(part => part.PageItem).OfType<PageItem.Text>();
+        line
+            .Parts.OfType<FragmentPart.Item>()
+            .Select(part => part.PageItem)
+            .OfType<PageItem.Text>();
 }

@@ -21,7 +21,9 @@ static class LinePainter
         var head = line.HeadSize.Value;
         // A filled head covers the end of the line: the line stops inside it, so that its tip stays sharp.
         var (start, end) = (
-            line.Start == Arrowhead.Filled ? from + (along * Math.Min(head * 0.8, length / 2)) : from,
+            line.Start == Arrowhead.Filled
+                ? from + (along * Math.Min(head * 0.8, length / 2))
+                : from,
             line.End == Arrowhead.Filled ? to - (along * Math.Min(head * 0.8, length / 2)) : to
         );
         items.Add(new PageItem.Path(VectorPath.Polyline(start, end), null, line.Stroke));
@@ -41,21 +43,36 @@ static class LinePainter
         var across = new XY(-along.Y, along.X);
         var solid = stroke with { Dashes = [] };
         var back = tip - (along * size);
-        var (left, right) = (back + (across * (size * Slimness)), back - (across * (size * Slimness)));
+        var (left, right) = (
+            back + (across * (size * Slimness)),
+            back - (across * (size * Slimness))
+        );
         switch (kind)
         {
             case Arrowhead.Filled:
-                items.Add(new PageItem.Path(VectorPath.Polygon(tip, left, right), stroke.Ink, null));
+                items.Add(
+                    new PageItem.Path(VectorPath.Polygon(tip, left, right), stroke.Ink, null)
+                );
                 break;
             case Arrowhead.Open:
                 items.Add(
-                    new PageItem.Path(VectorPath.Polyline(left, tip, right), null, solid with { Join = StrokeJoin.Round })
+                    new PageItem.Path(
+                        VectorPath.Polyline(left, tip, right),
+                        null,
+                        solid with
+                        {
+                            Join = StrokeJoin.Round,
+                        }
+                    )
                 );
                 break;
             case Arrowhead.Bar:
                 items.Add(
                     new PageItem.Path(
-                        VectorPath.Polyline(tip + (across * (size / 2)), tip - (across * (size / 2))),
+                        VectorPath.Polyline(
+                            tip + (across * (size / 2)),
+                            tip - (across * (size / 2))
+                        ),
                         null,
                         solid
                     )
@@ -63,7 +80,9 @@ static class LinePainter
                 break;
             case Arrowhead.Tick:
                 var slant = (along + across) * (size * 0.35);
-                items.Add(new PageItem.Path(VectorPath.Polyline(tip - slant, tip + slant), null, solid));
+                items.Add(
+                    new PageItem.Path(VectorPath.Polyline(tip - slant, tip + slant), null, solid)
+                );
                 break;
             case Arrowhead.Dot:
                 items.Add(new PageItem.Path(VectorPath.Circle(tip, size * 0.25), stroke.Ink, null));

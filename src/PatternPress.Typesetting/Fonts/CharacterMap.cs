@@ -77,7 +77,9 @@ sealed class CharacterMap
             var group = table[(16 + (12 * i))..];
             var first = (int)BinaryPrimitives.ReadUInt32BigEndian(group);
             var last = (int)BinaryPrimitives.ReadUInt32BigEndian(group[4..]);
-            ranges.Add((first, last, (int)BinaryPrimitives.ReadUInt32BigEndian(group[8..]) - first, -1));
+            ranges.Add(
+                (first, last, (int)BinaryPrimitives.ReadUInt32BigEndian(group[8..]) - first, -1)
+            );
         }
     }
 
@@ -104,6 +106,7 @@ sealed class CharacterMap
             }
         }
 
-        static ushort At(ReadOnlySpan<byte> bytes, int place) => BinaryPrimitives.ReadUInt16BigEndian(bytes[place..]);
+        static ushort At(ReadOnlySpan<byte> bytes, int place) =>
+            BinaryPrimitives.ReadUInt16BigEndian(bytes[place..]);
     }
 }

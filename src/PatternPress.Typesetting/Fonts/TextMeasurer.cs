@@ -29,11 +29,16 @@ public sealed class TextMeasurer(FontLibrary fonts)
         : words.GetOrAdd((face, figures, characters), Shaped(face, characters, figures));
 
     /// <summary>The width of some characters on one line.</summary>
-    public Points Width(FontFace face, Points size, string characters, Figures figures = Figures.Lining) =>
-        ToPoints(face, size, Shape(face, characters, figures).Advance);
+    public Points Width(
+        FontFace face,
+        Points size,
+        string characters,
+        Figures figures = Figures.Lining
+    ) => ToPoints(face, size, Shape(face, characters, figures).Advance);
 
     /// <summary>The height of a face's capitals.</summary>
-    public static Points CapHeight(FontFace face, Points size) => ToPoints(face, size, face.Font.CapHeight);
+    public static Points CapHeight(FontFace face, Points size) =>
+        ToPoints(face, size, face.Font.CapHeight);
 
     /// <summary>A distance in units of a face's font as a distance on paper at a size, rounded to the nearest.</summary>
     public static Points ToPoints(FontFace face, Points size, long units)
@@ -73,7 +78,11 @@ public sealed class TextMeasurer(FontLibrary fonts)
         {
             lock (turn)
             {
-                using var buffer = new Buffer { Direction = Direction.LeftToRight, Script = Script.Latin };
+                using var buffer = new Buffer
+                {
+                    Direction = Direction.LeftToRight,
+                    Script = Script.Latin,
+                };
                 buffer.AddUtf16(characters);
                 font.Shape(buffer, features);
                 var infos = buffer.GetGlyphInfoSpan();
@@ -83,7 +92,13 @@ public sealed class TextMeasurer(FontLibrary fonts)
                 {
                     var at = positions[i];
                     glyphs.Add(
-                        new((ushort)infos[i].Codepoint, at.XAdvance, at.XOffset, at.YOffset, (int)infos[i].Cluster)
+                        new(
+                            (ushort)infos[i].Codepoint,
+                            at.XAdvance,
+                            at.XOffset,
+                            at.YOffset,
+                            (int)infos[i].Cluster
+                        )
                     );
                 }
 
@@ -97,7 +112,12 @@ public sealed class TextMeasurer(FontLibrary fonts)
                 data,
                 System.Runtime.InteropServices.GCHandleType.Pinned
             );
-            return new Blob(pinned.AddrOfPinnedObject(), data.Length, MemoryMode.ReadOnly, pinned.Free);
+            return new Blob(
+                pinned.AddrOfPinnedObject(),
+                data.Length,
+                MemoryMode.ReadOnly,
+                pinned.Free
+            );
         }
     }
 }

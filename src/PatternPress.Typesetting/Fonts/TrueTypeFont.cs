@@ -86,7 +86,8 @@ public sealed class TrueTypeFont
         {
             return new TrueTypeFont(data);
         }
-        catch (Exception fault) when (fault is ArgumentOutOfRangeException or IndexOutOfRangeException)
+        catch (Exception fault)
+            when (fault is ArgumentOutOfRangeException or IndexOutOfRangeException)
         {
             throw new InvalidDataException("The font file is cut short or damaged.", fault);
         }
@@ -97,12 +98,14 @@ public sealed class TrueTypeFont
 
     /// <summary>A glyph's own advance, without kerning.</summary>
     public int AdvanceOf(int glyph) =>
-        BinaryPrimitives.ReadUInt16BigEndian(Table("hmtx")[(4 * Math.Min(glyph, horizontalMetrics - 1))..]);
+        BinaryPrimitives.ReadUInt16BigEndian(
+            Table("hmtx")[(4 * Math.Min(glyph, horizontalMetrics - 1))..]
+        );
 
     /// <summary>The box around a glyph's outline; nothing for a glyph without ink.</summary>
     public (int Left, int Bottom, int Right, int Top)? BoundsOf(int glyph)
     {
-        var outline = Outline(glyph);
+        var outline = GlyphDescription(glyph);
         return outline.Length < 10
             ? null
             : (Int16(outline, 2), Int16(outline, 4), Int16(outline, 6), Int16(outline, 8));
@@ -118,7 +121,7 @@ public sealed class TrueTypeFont
             : throw new InvalidDataException($"The font has no '{tag}' table.");
 
     /// <summary>A glyph's entry in the glyf table; empty for a glyph without ink.</summary>
-    internal ReadOnlySpan<byte> Outline(int glyph)
+    public ReadOnlySpan<byte> GlyphDescription(int glyph)
     {
         var loca = Table("loca");
         var (from, to) = LongOffsets
@@ -135,7 +138,10 @@ public sealed class TrueTypeFont
 
     void ReadDirectory()
     {
-        if (Data.Length < 12 || BinaryPrimitives.ReadUInt32BigEndian(Data) is not (0x00010000 or 0x74727565))
+        if (
+            Data.Length < 12
+            || BinaryPrimitives.ReadUInt32BigEndian(Data) is not (0x00010000 or 0x74727565)
+        )
         {
             throw new InvalidDataException(
                 "The font is not a TrueType file (.ttf with glyf outlines). Collections and CFF outlines cannot be embedded."
@@ -160,7 +166,9 @@ public sealed class TrueTypeFont
         {
             if (!Has(needed))
             {
-                throw new InvalidDataException($"The font has no '{needed}' table: only TrueType outlines can be embedded.");
+                throw new InvalidDataException(
+                    $"The font has no '{needed}' table: only TrueType outlines can be embedded."
+                );
             }
         }
     }
@@ -183,9 +191,17 @@ public sealed class TrueTypeFont
 
             var platform = BinaryPrimitives.ReadUInt16BigEndian(entry);
             var length = BinaryPrimitives.ReadUInt16BigEndian(entry[8..]);
-            var bytes = name.Slice(storage + BinaryPrimitives.ReadUInt16BigEndian(entry[10..]), length);
-            var text = platform == 1 ? Encoding.ASCII.GetString(bytes) : Encoding.BigEndianUnicode.GetString(bytes);
-            var clean = string.Concat(text.Where(letter => char.IsAsciiLetterOrDigit(letter) || letter is '-' or '_'));
+            var bytes = name.Slice(
+                storage + BinaryPrimitives.ReadUInt16BigEndian(entry[10..]),
+                length
+            );
+            var text =
+                platform == 1
+                    ? Encoding.ASCII.GetString(bytes)
+                    : Encoding.BigEndianUnicode.GetString(bytes);
+            var clean = string.Concat(
+                text.Where(letter => char.IsAsciiLetterOrDigit(letter) || letter is '-' or '_')
+            );
             if (clean.Length > 0)
             {
                 return clean;
@@ -195,5 +211,6 @@ public sealed class TrueTypeFont
         return "Font";
     }
 
-    static int Int16(ReadOnlySpan<byte> table, int offset) => BinaryPrimitives.ReadInt16BigEndian(table[offset..]);
+    static int Int16(ReadOnlySpan<byte> table, int offset) =>
+        BinaryPrimitives.ReadInt16BigEndian(table[offset..]);
 }

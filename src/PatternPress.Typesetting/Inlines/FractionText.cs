@@ -62,7 +62,11 @@ public static class FractionText
     /// </summary>
     /// <param name="style">The style of all pieces.</param>
     /// <param name="link">The link of all pieces.</param>
-    public static ImmutableArray<Inline> Parse(string text, InlineStyle? style = null, LinkTarget? link = null)
+    public static ImmutableArray<Inline> Parse(
+        string text,
+        InlineStyle? style = null,
+        LinkTarget? link = null
+    )
     {
         var pieces = ImmutableArray.CreateBuilder<Inline>();
         var words = new StringBuilder();
@@ -110,7 +114,9 @@ public static class FractionText
             text.Append(
                 piece switch
                 {
-                    Run run => run.Text.Replace(NoBreakSpace, ' ').Replace("\u00AD", "", StringComparison.Ordinal),
+                    Run run => run
+                        .Text.Replace(NoBreakSpace, ' ')
+                        .Replace("\u00AD", "", StringComparison.Ordinal),
                     Fraction fraction => fraction.Plain,
                     LineBreak => " ",
                     InlineDrawing drawing => drawing.Alt,
@@ -124,7 +130,10 @@ public static class FractionText
 
     static bool StartsNumber(string text, int at) =>
         (char.IsAsciiDigit(text[at]) || Ready.Contains(text[at]))
-        && (at == 0 || !(char.IsLetterOrDigit(text[at - 1]) || text[at - 1] is '/' or '.' or '_' or ','));
+        && (
+            at == 0
+            || !(char.IsLetterOrDigit(text[at - 1]) || text[at - 1] is '/' or '.' or '_' or ',')
+        );
 
     // The end of digits with points and commas inside: 12, 1,250, 12.5, 4.
     static int EndOfNumber(string text, int at)
@@ -135,7 +144,11 @@ public static class FractionText
             && (
                 char.IsAsciiDigit(text[end])
                 || Ready.Contains(text[end])
-                || (text[end] is '.' or ',' && end + 1 < text.Length && char.IsAsciiDigit(text[end + 1]))
+                || (
+                    text[end] is '.' or ','
+                    && end + 1 < text.Length
+                    && char.IsAsciiDigit(text[end + 1])
+                )
             )
         )
         {
@@ -155,9 +168,16 @@ public static class FractionText
 
         var first = text[at..end];
         // 12½ or ½
-        if (end < text.Length && Ready.IndexOf(text[end]) is >= 0 and var ready && Ends(text, end + 1))
+        if (
+            end < text.Length
+            && Ready.IndexOf(text[end]) is >= 0 and var ready
+            && Ends(text, end + 1)
+        )
         {
-            return (new Fraction(first, ReadyParts[ready].Numerator, ReadyParts[ready].Denominator), end + 1);
+            return (
+                new Fraction(first, ReadyParts[ready].Numerator, ReadyParts[ready].Denominator),
+                end + 1
+            );
         }
 
         // 1/2
@@ -190,7 +210,12 @@ public static class FractionText
             slash++;
         }
 
-        if (slash == at || slash - at > 3 || slash >= text.Length || text[slash] is not ('/' or '\u2044'))
+        if (
+            slash == at
+            || slash - at > 3
+            || slash >= text.Length
+            || text[slash] is not ('/' or '\u2044')
+        )
         {
             return null;
         }
@@ -203,7 +228,11 @@ public static class FractionText
 
         return end == slash + 1 || end - slash > 4 || !Ends(text, end) || text[slash + 1] == '0'
             ? null
-            : (int.Parse(text.AsSpan(at, slash - at)), int.Parse(text.AsSpan(slash + 1, end - slash - 1)), end);
+            : (
+                int.Parse(text.AsSpan(at, slash - at)),
+                int.Parse(text.AsSpan(slash + 1, end - slash - 1)),
+                end
+            );
     }
 
     // Whether a number may end here: not inside a date such as 1/2/26, nor inside a word, nor before decimals.
@@ -227,7 +256,10 @@ public static class FractionText
         {
             if (
                 string.CompareOrdinal(text, at + 1, unit, 0, unit.Length) == 0
-                && (at + 1 + unit.Length == text.Length || !char.IsLetterOrDigit(text[at + 1 + unit.Length]))
+                && (
+                    at + 1 + unit.Length == text.Length
+                    || !char.IsLetterOrDigit(text[at + 1 + unit.Length])
+                )
             )
             {
                 words.Append(NoBreakSpace);

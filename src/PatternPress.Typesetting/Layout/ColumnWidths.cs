@@ -30,7 +30,10 @@ static class ColumnWidths
         var natural = Indices<ColumnWidth.Natural>(columns);
         var shares = Indices<ColumnWidth.Share>(columns);
         var room = left - shares.Select(i => needs[i].Least).Sum();
-        var (least, wanted) = (natural.Select(i => needs[i].Least).Sum(), natural.Select(i => needs[i].Natural).Sum());
+        var (least, wanted) = (
+            natural.Select(i => needs[i].Least).Sum(),
+            natural.Select(i => needs[i].Natural).Sum()
+        );
         foreach (var i in natural)
         {
             var (low, high) = (needs[i].Least, needs[i].Natural);

@@ -7,7 +7,8 @@ namespace PatternPress.Typesetting.Layout;
 /// <summary>Collects the parts of a fragment.</summary>
 public sealed class FragmentBuilder
 {
-    readonly ImmutableArray<FragmentPart>.Builder parts = ImmutableArray.CreateBuilder<FragmentPart>();
+    readonly ImmutableArray<FragmentPart>.Builder parts =
+        ImmutableArray.CreateBuilder<FragmentPart>();
     Points? firstBaseline;
     Points? lastBaseline;
 
@@ -63,7 +64,11 @@ public sealed class FragmentBuilder
     }
 
     public Fragment ToFragment(Points width, Points height) =>
-        new(width, height, parts.ToImmutable()) { FirstBaseline = firstBaseline, LastBaseline = lastBaseline };
+        new(width, height, parts.ToImmutable())
+        {
+            FirstBaseline = firstBaseline,
+            LastBaseline = lastBaseline,
+        };
 
     /// <summary>A fragment between two items, as between the begin and end of a tag.</summary>
     public static Fragment Wrap(PageItem begin, Fragment inner, PageItem end) =>

@@ -75,12 +75,20 @@ public sealed class LayoutContext
             return style;
         }
 
-        Report(LayoutProblemKind.UnknownStyle, $"there is no text style '{name}'; running text is used");
+        Report(
+            LayoutProblemKind.UnknownStyle,
+            $"there is no text style '{name}'; running text is used"
+        );
         return Styles.Body;
     }
 
     /// <summary>Notes a problem at the block being laid out.</summary>
-    public void Report(LayoutProblemKind kind, string message, Points needed = default, Points available = default)
+    public void Report(
+        LayoutProblemKind kind,
+        string message,
+        Points needed = default,
+        Points available = default
+    )
     {
         var origin = origins.Count > 0 ? origins.Peek() : null;
         // A block may be asked on one page and stand on the next: the last word counts.

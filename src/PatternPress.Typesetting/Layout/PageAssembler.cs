@@ -56,7 +56,10 @@ sealed class PageAssembler(LayoutContext context)
             case PageItem.ArtifactEnd when --artifactDepth > 0:
                 // Artifacts within artifacts are one artifact.
                 return;
-            case PageItem.TagBegin or PageItem.TagEnd or PageItem.Link or PageItem.Anchor when artifactDepth > 0:
+            case PageItem.TagBegin
+            or PageItem.TagEnd
+            or PageItem.Link
+            or PageItem.Anchor when artifactDepth > 0:
                 // Nothing in an artifact is read, linked or listed: it stands elsewhere already.
                 return;
             default:
@@ -83,7 +86,10 @@ sealed class PageAssembler(LayoutContext context)
             },
             PageItem.Link link => link with { Place = link.Place.MovedBy(x, y) },
             PageItem.Anchor anchor => anchor with { X = anchor.X + x, Y = anchor.Y + y },
-            PageItem.TagBegin { Place: { } place } begin => begin with { Place = place.MovedBy(x, y) },
+            PageItem.TagBegin { Place: { } place } begin => begin with
+            {
+                Place = place.MovedBy(x, y),
+            },
             PageItem.RegionBegin begin => begin with { Place = begin.Place.MovedBy(x, y) },
             _ => item,
         };

@@ -14,7 +14,12 @@ static class PageFinisher
         var assembler = new PageAssembler(context);
         if ((differs ? frame.FirstBackground : frame.Background) is { } background)
         {
-            var builder = new FragmentBuilder().Add(background, Points.Zero, Points.Zero, frame.Paper.Width);
+            var builder = new FragmentBuilder().Add(
+                background,
+                Points.Zero,
+                Points.Zero,
+                frame.Paper.Width
+            );
             assembler.AddArtifact(
                 ArtifactKind.Background,
                 builder.ToFragment(frame.Paper.Width, frame.Paper.Height),
@@ -34,7 +39,12 @@ static class PageFinisher
         if (Set(context, differs ? frame.FirstFooter : frame.Footer, body.Width) is { } footer)
         {
             Check(context, "footer", footer.Height, frame.Margins.Bottom - frame.FooterGap);
-            assembler.AddArtifact(ArtifactKind.Footer, footer, body.X, body.Bottom + frame.FooterGap);
+            assembler.AddArtifact(
+                ArtifactKind.Footer,
+                footer,
+                body.X,
+                body.Bottom + frame.FooterGap
+            );
         }
 
         return new Page(page.Number, frame.Paper, assembler.ToItems());

@@ -23,7 +23,8 @@ static class Paginator
     }
 
     /// <summary>Whether any part of the body shows a page number, so that a second pass can change it.</summary>
-    public static bool UsesPageNumbers(Document document) => document.Sequences.Any(sequence => Uses(sequence.Body));
+    public static bool UsesPageNumbers(Document document) =>
+        document.Sequences.Any(sequence => Uses(sequence.Body));
 
     static bool Uses(Block block) =>
         block is Contents
@@ -34,7 +35,11 @@ static class Paginator
     {
         var place = sequence.Frame.Body;
         var first = true;
-        for (Block? left = sequence.Body; left is not null && pages.Count < MostPages; first = false)
+        for (
+            Block? left = sequence.Body;
+            left is not null && pages.Count < MostPages;
+            first = false
+        )
         {
             context.PageNumber = pages.Count + 1;
             var room = new Room(place.Width, place.Height, AtTop: true);
@@ -56,7 +61,15 @@ static class Paginator
                 context.Report(LayoutProblemKind.TooTall, moves.Reason, moves.Needed, place.Height);
             }
 
-            pages.Add(new(pages.Count + 1, sequence.Frame, first, fragment, Anchors(fragment, place, pages.Count + 1)));
+            pages.Add(
+                new(
+                    pages.Count + 1,
+                    sequence.Frame,
+                    first,
+                    fragment,
+                    Anchors(fragment, place, pages.Count + 1)
+                )
+            );
             left = rest is { IsBlank: false } ? rest : null;
         }
     }
@@ -84,7 +97,14 @@ static class Paginator
                         break;
                     case FragmentPart.Item { PageItem: PageItem.Anchor anchor } when !artifact:
                         anchors.Add(
-                            new(anchor.Name, anchor.Level, anchor.Title, page, x + part.X + anchor.X, y + part.Y + anchor.Y)
+                            new(
+                                anchor.Name,
+                                anchor.Level,
+                                anchor.Title,
+                                page,
+                                x + part.X + anchor.X,
+                                y + part.Y + anchor.Y
+                            )
                         );
                         break;
                 }

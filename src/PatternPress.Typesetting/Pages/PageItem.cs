@@ -21,11 +21,6 @@ public abstract record PageItem
         /// <summary>Turned about its start by degrees, clockwise.</summary>
         public double Degrees { get; init; }
 
-        /// <summary>A rim around the letters; zero for none.</summary>
-        public Points Halo { get; init; }
-
-        public Ink HaloInk { get; init; } = Ink.White;
-
         /// <summary>The width of the letters.</summary>
         public Points Width { get; init; }
 

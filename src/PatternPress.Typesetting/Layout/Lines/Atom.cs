@@ -37,7 +37,15 @@ enum AtomKind
 }
 
 /// <summary>How letters look and where a click on them leads; shared by all atoms of an inline.</summary>
-sealed record AtomLook(FontFace? Face, Points Size, Ink Ink, Points Raise, bool Underlined, string? Language, LinkTarget? Link)
+sealed record AtomLook(
+    FontFace? Face,
+    Points Size,
+    Ink Ink,
+    Points Raise,
+    bool Underlined,
+    string? Language,
+    LinkTarget? Link
+)
 {
     public static readonly AtomLook None = new(null, default, default, default, false, null, null);
 }

@@ -7,4 +7,11 @@ namespace PatternPress.Typesetting.Layout.Lines;
 /// <param name="Width">The width of what is shown, the hyphen included.</param>
 /// <param name="Hyphenated">Whether a hyphen is shown at its end.</param>
 /// <param name="Closes">Whether the paragraph or a forced line ends here: such a line is never stretched.</param>
-readonly record struct Line(int First, int End, int Next, Points Width, bool Hyphenated, bool Closes);
+readonly record struct Line(
+    int First,
+    int End,
+    int Next,
+    Points Width,
+    bool Hyphenated,
+    bool Closes
+);

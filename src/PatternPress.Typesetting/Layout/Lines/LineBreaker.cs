@@ -33,7 +33,15 @@ static class LineBreaker
                 end++;
             }
 
-            BreakPart(atoms, from, end, width, lines.Count == 0 ? firstWidth : width, balanced, lines);
+            BreakPart(
+                atoms,
+                from,
+                end,
+                width,
+                lines.Count == 0 ? firstWidth : width,
+                balanced,
+                lines
+            );
             from = end < atoms.Length ? SkipSpaces(atoms, end + 1) : end;
         }
 
@@ -69,7 +77,12 @@ static class LineBreaker
                     continue;
                 }
 
-                var line = LineBetween(atoms, breaks[start], breaks[end], closes: end == breaks.Count - 1);
+                var line = LineBetween(
+                    atoms,
+                    breaks[start],
+                    breaks[end],
+                    closes: end == breaks.Count - 1
+                );
                 var room = start == 0 ? firstWidth : width;
                 var single = start == end - 1;
                 if (line.Width > room && !single)
@@ -107,7 +120,8 @@ static class LineBreaker
         for (var i = from; i < to; i++)
         {
             var after =
-                atoms[i].Kind == AtomKind.Space || (atoms[i].BreakAfter && i + 1 < to && atoms[i + 1].Kind != AtomKind.Space);
+                atoms[i].Kind == AtomKind.Space
+                || (atoms[i].BreakAfter && i + 1 < to && atoms[i + 1].Kind != AtomKind.Space);
             if (after && i + 1 < to)
             {
                 places.Add(i + 1);
@@ -133,7 +147,14 @@ static class LineBreaker
         }
 
         var hyphenated = !closes && end == next && end > from && atoms[end - 1].Hyphen is not null;
-        return new(from, end, next, hyphenated ? width + atoms[end - 1].HyphenWidth : width, hyphenated, closes);
+        return new(
+            from,
+            end,
+            next,
+            hyphenated ? width + atoms[end - 1].HyphenWidth : width,
+            hyphenated,
+            closes
+        );
     }
 
     static long Cost(Line line, Points room, bool balanced, bool alone)
@@ -143,7 +164,8 @@ static class LineBreaker
             return 0;
         }
 
-        var empty = Points.Max(Points.Zero, room - line.Width).Thousandths * 1000 / room.Thousandths;
+        var empty =
+            Points.Max(Points.Zero, room - line.Width).Thousandths * 1000 / room.Thousandths;
         if (line.Closes && !balanced)
         {
             return !alone && empty > 850 ? ShortLastLineCost : 0;

@@ -10,7 +10,8 @@ namespace PatternPress.Typesetting.Layout.Lines;
 /// <summary>Turns the lines of a paragraph into a fragment: letters on baselines, links, underlines, small drawings.</summary>
 sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
 {
-    readonly ImmutableArray<FragmentPart>.Builder parts = ImmutableArray.CreateBuilder<FragmentPart>();
+    readonly ImmutableArray<FragmentPart>.Builder parts =
+        ImmutableArray.CreateBuilder<FragmentPart>();
     Tag? linkTag;
     LinkTarget? link;
 
@@ -77,7 +78,8 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
             {
                 above = Points.Max(
                     above,
-                    paragraph.Baseline.Scale(atom.Look.Size.Value / paragraph.Style.Size.Value) + atom.Look.Raise
+                    paragraph.Baseline.Scale(atom.Look.Size.Value / paragraph.Style.Size.Value)
+                        + atom.Look.Raise
                 );
             }
         }
@@ -97,7 +99,10 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
                 Alignment.Right => slack,
                 _ => Points.Zero,
             };
-        var stretch = alignment == Alignment.Justified && !line.Closes ? SpaceStretch(line, slack) : Points.Zero;
+        var stretch =
+            alignment == Alignment.Justified && !line.Closes
+                ? SpaceStretch(line, slack)
+                : Points.Zero;
         var segment = new Segment(x);
         for (var i = line.First; i < line.End; i++)
         {
@@ -119,7 +124,12 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
             }
 
             var advance = atom.Kind == AtomKind.Space ? atom.Width + stretch : atom.Width;
-            segment.Add(atom, i, atom.Kind == AtomKind.Space ? stretch + paragraph.Style.LetterSpacing : Points.Zero, advance);
+            segment.Add(
+                atom,
+                i,
+                atom.Kind == AtomKind.Space ? stretch + paragraph.Style.LetterSpacing : Points.Zero,
+                advance
+            );
             x += advance;
             if (i == line.End - 1 && line.Hyphenated)
             {
@@ -168,7 +178,14 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
             new FragmentPart.Item(
                 Points.Zero,
                 Points.Zero,
-                new PageItem.Text(segment.X, baseline - look.Raise, face, look.Size, look.Ink, shape)
+                new PageItem.Text(
+                    segment.X,
+                    baseline - look.Raise,
+                    face,
+                    look.Size,
+                    look.Ink,
+                    shape
+                )
                 {
                     Width = segment.Width,
                     ActualText = segment.ActualText,
@@ -201,13 +218,28 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
         segment = new Segment(segment.X + segment.Width);
     }
 
-    static FragmentPart.Item Underline(Segment segment, AtomLook look, FontFace face, Points baseline)
+    static FragmentPart.Item Underline(
+        Segment segment,
+        AtomLook look,
+        FontFace face,
+        Points baseline
+    )
     {
         var font = face.Font;
         var y = (baseline - TextMeasurer.ToPoints(face, look.Size, font.UnderlinePosition)).Value;
-        var thickness = Points.Max(new(350), TextMeasurer.ToPoints(face, look.Size, font.UnderlineThickness));
-        var line = VectorPath.Polyline(new(segment.X.Value, y), new((segment.X + segment.Width).Value, y));
-        return new(Points.Zero, Points.Zero, new PageItem.Path(line, null, new Stroke(thickness, look.Ink)));
+        var thickness = Points.Max(
+            new(350),
+            TextMeasurer.ToPoints(face, look.Size, font.UnderlineThickness)
+        );
+        var line = VectorPath.Polyline(
+            new(segment.X.Value, y),
+            new((segment.X + segment.Width).Value, y)
+        );
+        return new(
+            Points.Zero,
+            Points.Zero,
+            new PageItem.Path(line, null, new Stroke(thickness, look.Ink))
+        );
     }
 
     void SetDrawing(Atom atom, Points x, Points baseline)
@@ -220,10 +252,16 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
 
         var top = baseline + drawing.Drop - drawing.Height;
         var place = new PageRect(x, top, atom.Width, drawing.Height);
-        PageItem begin = drawing.Alt.Length == 0
-            ? new PageItem.ArtifactBegin(ArtifactKind.Layout)
-            : new PageItem.TagBegin(new Tag(TagRole.Figure) { Alt = drawing.Alt }) { Place = place };
-        PageItem end = begin is PageItem.TagBegin { Tag: var tag } ? new PageItem.TagEnd(tag) : new PageItem.ArtifactEnd();
+        PageItem begin =
+            drawing.Alt.Length == 0
+                ? new PageItem.ArtifactBegin(ArtifactKind.Layout)
+                : new PageItem.TagBegin(new Tag(TagRole.Figure) { Alt = drawing.Alt })
+                {
+                    Place = place,
+                };
+        PageItem end = begin is PageItem.TagBegin { Tag: var tag }
+            ? new PageItem.TagEnd(tag)
+            : new PageItem.ArtifactEnd();
         parts.Add(new FragmentPart.Item(Points.Zero, Points.Zero, begin));
         parts.Add(new FragmentPart.Picture(x, top, atom.Width, drawing.Drawing));
         parts.Add(new FragmentPart.Item(Points.Zero, Points.Zero, end));
@@ -235,7 +273,9 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
         if (target is not null)
         {
             linkTag = new Tag(TagRole.Link);
-            parts.Add(new FragmentPart.Item(Points.Zero, Points.Zero, new PageItem.TagBegin(linkTag)));
+            parts.Add(
+                new FragmentPart.Item(Points.Zero, Points.Zero, new PageItem.TagBegin(linkTag))
+            );
         }
     }
 
@@ -243,7 +283,9 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
     {
         if (linkTag is not null)
         {
-            parts.Add(new FragmentPart.Item(Points.Zero, Points.Zero, new PageItem.TagEnd(linkTag)));
+            parts.Add(
+                new FragmentPart.Item(Points.Zero, Points.Zero, new PageItem.TagEnd(linkTag))
+            );
         }
 
         (linkTag, link) = (null, null);
@@ -264,7 +306,9 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
             to++;
         }
 
-        return string.Concat(atoms[from..(to + 1)].Select(one => one.ActualText ?? one.Shape.Characters));
+        return string.Concat(
+            atoms[from..(to + 1)].Select(one => one.ActualText ?? one.Shape.Characters)
+        );
     }
 
     /// <summary>Letters of one look that stand next to each other.</summary>
@@ -283,7 +327,8 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
 
         public string? ActualText { get; private set; }
 
-        public readonly bool Accepts(AtomLook look) => Look is null || ReferenceEquals(Look, look) || Look == look;
+        public readonly bool Accepts(AtomLook look) =>
+            Look is null || ReferenceEquals(Look, look) || Look == look;
 
         public void Add(Atom atom, int index, Points extra, Points advance)
         {
@@ -315,7 +360,13 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
             characters.Append(shape.Characters);
             foreach (var glyph in shape.Glyphs)
             {
-                glyphs.Add(glyph with { Advance = glyph.Advance + units, Cluster = glyph.Cluster + start });
+                glyphs.Add(
+                    glyph with
+                    {
+                        Advance = glyph.Advance + units,
+                        Cluster = glyph.Cluster + start,
+                    }
+                );
             }
         }
     }

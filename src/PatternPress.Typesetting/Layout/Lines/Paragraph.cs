@@ -38,7 +38,11 @@ sealed class Paragraph
     /// <summary>Whether it shows page numbers, which change from pass to pass and page to page.</summary>
     public bool HasPageFields { get; private set; }
 
-    public static Paragraph Prepare(LayoutContext context, TextStyle style, ImmutableArray<Inline> content)
+    public static Paragraph Prepare(
+        LayoutContext context,
+        TextStyle style,
+        ImmutableArray<Inline> content
+    )
     {
         var paragraph = new Paragraph(context, style);
         foreach (var inline in content)
@@ -95,7 +99,11 @@ sealed class Paragraph
             if (atom.NumberEnd is { } characters)
             {
                 return width
-                    + TextMeasurer.ToPoints(atom.Look.Face!, atom.Look.Size, atom.Shape.AdvanceOfFirst(characters));
+                    + TextMeasurer.ToPoints(
+                        atom.Look.Face!,
+                        atom.Look.Size,
+                        atom.Shape.AdvanceOfFirst(characters)
+                    );
             }
 
             width += atom.Width;
@@ -141,7 +149,10 @@ sealed class Paragraph
         );
         if (inline.Link is LinkTarget.ToAnchor { Name: var name } && context.PageOf(name) is null)
         {
-            context.Report(LayoutProblemKind.UnknownAnchor, $"a link leads to '{name}', which is nowhere in the document");
+            context.Report(
+                LayoutProblemKind.UnknownAnchor,
+                $"a link leads to '{name}', which is nowhere in the document"
+            );
         }
 
         return new AtomLook(
@@ -161,7 +172,9 @@ sealed class Paragraph
         for (var i = 0; i <= text.Length; i++)
         {
             var letter = i < text.Length ? text[i] : ' ';
-            var ends = i == text.Length || letter is ' ' or '\t' or '\n' or '\r' or ZeroWidthSpace or SoftHyphen;
+            var ends =
+                i == text.Length
+                || letter is ' ' or '\t' or '\n' or '\r' or ZeroWidthSpace or SoftHyphen;
             if (!ends && !BreaksAfter(text, i))
             {
                 continue;
@@ -171,7 +184,12 @@ sealed class Paragraph
             if (stop > start)
             {
                 var last = i < text.Length && letter is not (' ' or '\t' or '\n' or '\r');
-                AddLetters(text[start..stop], look, breakAfter: last, hyphen: ends && last && letter == SoftHyphen);
+                AddLetters(
+                    text[start..stop],
+                    look,
+                    breakAfter: last,
+                    hyphen: ends && last && letter == SoftHyphen
+                );
             }
 
             if (i < text.Length && letter is ' ' or '\t' or '\n' or '\r' && i < text.Length)
@@ -201,7 +219,10 @@ sealed class Paragraph
 
         var shape = context.Measurer.Shape(look.Face!, " ", figures);
         atoms.Add(
-            new Atom(AtomKind.Space, TextMeasurer.ToPoints(look.Face!, look.Size, shape.Advance) + style.LetterSpacing)
+            new Atom(
+                AtomKind.Space,
+                TextMeasurer.ToPoints(look.Face!, look.Size, shape.Advance) + style.LetterSpacing
+            )
             {
                 Look = look,
                 Shape = shape,
@@ -245,7 +266,9 @@ sealed class Paragraph
 
     ShapedText Spaced(ShapedText shape, AtomLook look)
     {
-        var extra = (int)(style.LetterSpacing.Thousandths * look.Face!.Font.UnitsPerEm / look.Size.Thousandths);
+        var extra = (int)(
+            style.LetterSpacing.Thousandths * look.Face!.Font.UnitsPerEm / look.Size.Thousandths
+        );
         return new(
             shape.Characters,
             [.. shape.Glyphs.Select(glyph => glyph with { Advance = glyph.Advance + extra })]
@@ -257,7 +280,10 @@ sealed class Paragraph
         var end = 0;
         while (
             end < letters.Length
-            && (char.IsAsciiDigit(letters[end]) || (letters[end] == ',' && end > 0 && end + 1 < letters.Length))
+            && (
+                char.IsAsciiDigit(letters[end])
+                || (letters[end] == ',' && end > 0 && end + 1 < letters.Length)
+            )
         )
         {
             end++;
@@ -278,7 +304,10 @@ sealed class Paragraph
 
         var (above, below) = ($"{fraction.Numerator}", $"{fraction.Denominator}");
         // A space keeps 12 5/16 from being copied as 125/16; a narrow one looks right.
-        var gap = whole > 0 ? Narrowed(context.Measurer.Shape(look.Face!, " ", figures)) : ShapedText.Empty;
+        var gap =
+            whole > 0
+                ? Narrowed(context.Measurer.Shape(look.Face!, " ", figures))
+                : ShapedText.Empty;
         var front = whole > 0 ? Joined(Shape(fraction.Whole, look), gap) : ShapedText.Empty;
         if (HasSmallNumerals(look.Face!, above, below))
         {
@@ -293,10 +322,14 @@ sealed class Paragraph
         }
 
         // No small numerals in the font: ordinary ones at six tenths, the upper ones raised to the height of capitals.
-        var small = look with { Size = look.Size * 6 / 10 };
+        var small = look with
+        {
+            Size = look.Size * 6 / 10,
+        };
         var raised = small with
         {
-            Raise = look.Raise
+            Raise =
+                look.Raise
                 + TextMeasurer.CapHeight(look.Face!, look.Size)
                 - TextMeasurer.CapHeight(look.Face!, small.Size),
         };
@@ -326,7 +359,10 @@ sealed class Paragraph
     }
 
     static ShapedText Narrowed(ShapedText space) =>
-        new(space.Characters, [.. space.Glyphs.Select(glyph => glyph with { Advance = glyph.Advance / 3 })]);
+        new(
+            space.Characters,
+            [.. space.Glyphs.Select(glyph => glyph with { Advance = glyph.Advance / 3 })]
+        );
 
     internal static ShapedText Joined(ShapedText first, ShapedText second) =>
         first.Glyphs.IsEmpty ? second
@@ -335,7 +371,12 @@ sealed class Paragraph
             first.Characters + second.Characters,
             [
                 .. first.Glyphs,
-                .. second.Glyphs.Select(glyph => glyph with { Cluster = glyph.Cluster + first.Characters.Length }),
+                .. second.Glyphs.Select(glyph =>
+                    glyph with
+                    {
+                        Cluster = glyph.Cluster + first.Characters.Length,
+                    }
+                ),
             ]
         );
 

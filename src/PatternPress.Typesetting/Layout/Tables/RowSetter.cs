@@ -13,7 +13,13 @@ sealed record SetRow(TableRow Row, Fragment Fragment)
 static class RowSetter
 {
     /// <summary>The whole row, however tall.</summary>
-    public static SetRow Set(LayoutContext context, Table table, TableGrid grid, TableRow row, RowTags tags)
+    public static SetRow Set(
+        LayoutContext context,
+        Table table,
+        TableGrid grid,
+        TableRow row,
+        RowTags tags
+    )
     {
         var cells = new List<Placed>();
         foreach (var (cell, column, span) in TableGrid.Places(table, row))
@@ -22,14 +28,29 @@ static class RowSetter
             var content = Untagged(cell.Content);
             if (NumberShift(context, table, grid, cell, column, span, width) is { } shift)
             {
-                content = content is Text text ? text with { Alignment = Styles.Alignment.Left } : content;
-                cells.Add(new(cell, column, span, x + shift, Fragment(context, content, width - shift)));
+                content = content is Text text
+                    ? text with
+                    {
+                        Alignment = Styles.Alignment.Left,
+                    }
+                    : content;
+                cells.Add(
+                    new(cell, column, span, x + shift, Fragment(context, content, width - shift))
+                );
                 continue;
             }
 
             var aligned = Aligned(content, TableGrid.AlignmentOf(table, cell, column));
             var fragment = Fragment(context, aligned, width);
-            cells.Add(new(cell, column, span, x + Shift(aligned, table, cell, column, width - fragment.Width), fragment));
+            cells.Add(
+                new(
+                    cell,
+                    column,
+                    span,
+                    x + Shift(aligned, table, cell, column, width - fragment.Width),
+                    fragment
+                )
+            );
         }
 
         return Build(table, grid, row, tags, cells);
@@ -50,7 +71,10 @@ static class RowSetter
         foreach (var (cell, column, span) in TableGrid.Places(table, row))
         {
             var (x, width) = Inner(table, grid, column, span);
-            var content = Aligned(Untagged(cell.Content), TableGrid.AlignmentOf(table, cell, column));
+            var content = Aligned(
+                Untagged(cell.Content),
+                TableGrid.AlignmentOf(table, cell, column)
+            );
             var inner = new Room(width, room.Height - table.Style.Padding.Down, room.AtTop);
             switch (context.Fit(content, inner))
             {
@@ -68,7 +92,9 @@ static class RowSetter
             }
         }
 
-        return divided ? (Build(table, grid, row, tags, cells), row with { Cells = [.. rests] }) : null;
+        return divided
+            ? (Build(table, grid, row, tags, cells), row with { Cells = [.. rests] })
+            : null;
     }
 
     sealed record Placed(TableCell Cell, int Column, int Span, Points X, Fragment Fragment);
@@ -186,7 +212,8 @@ static class RowSetter
         return new(row, builder.ToFragment(grid.Width, inner + padding.Down));
 
         Points Drop(Placed cell) =>
-            cell.Cell.Vertical == VerticalAlignment.Baseline && cell.Fragment.FirstBaseline is { } own
+            cell.Cell.Vertical == VerticalAlignment.Baseline
+            && cell.Fragment.FirstBaseline is { } own
                 ? baseline - own
                 : Points.Zero;
     }

@@ -18,7 +18,8 @@ sealed record TableGrid(
     public Points Width => Widths.Sum();
 
     /// <summary>The width of a cell that starts at a column and spans some.</summary>
-    public Points WidthOf(int column, int span) => Widths.AsSpan().Slice(column, span).ToArray().Sum();
+    public Points WidthOf(int column, int span) =>
+        Widths.AsSpan().Slice(column, span).ToArray().Sum();
 
     public static TableGrid Measure(LayoutContext context, Table table, Points available)
     {
@@ -54,7 +55,10 @@ sealed record TableGrid(
     }
 
     // The columns that a row's cells stand in: (cell, first column, span cut to the columns there are).
-    public static IEnumerable<(TableCell Cell, int Column, int Span)> Places(Table table, TableRow row)
+    public static IEnumerable<(TableCell Cell, int Column, int Span)> Places(
+        Table table,
+        TableRow row
+    )
     {
         var column = 0;
         foreach (var cell in row.Cells)
@@ -87,12 +91,20 @@ sealed record TableGrid(
         {
             foreach (var (cell, column, span) in Places(table, row))
             {
-                if (span == 1 && table.Columns[column].Width is ColumnWidth.Fixed && !IsNumber(table, cell, column))
+                if (
+                    span == 1
+                    && table.Columns[column].Width is ColumnWidth.Fixed
+                    && !IsNumber(table, cell, column)
+                )
                 {
                     continue;
                 }
 
-                if (span == 1 && IsNumber(table, cell, column) && NumberCell.Measure(context, cell) is { } number)
+                if (
+                    span == 1
+                    && IsNumber(table, cell, column)
+                    && NumberCell.Measure(context, cell) is { } number
+                )
                 {
                     fronts[column] = Points.Max(fronts[column], number.Front);
                     backs[column] = Points.Max(backs[column], number.Back);
@@ -126,7 +138,11 @@ sealed record TableGrid(
     }
 
     // Where a spanning cell needs more than its columns do, those that are not fixed share what is missing.
-    static void Widen(Table table, WidthRange[] needs, List<(WidthRange Need, int Column, int Span)> spanning)
+    static void Widen(
+        Table table,
+        WidthRange[] needs,
+        List<(WidthRange Need, int Column, int Span)> spanning
+    )
     {
         foreach (var (need, column, span) in spanning)
         {
@@ -143,7 +159,8 @@ sealed record TableGrid(
             {
                 needs[i] = new(
                     needs[i].Least + (Points.Max(Points.Zero, need.Least - least) / open.Count),
-                    needs[i].Natural + (Points.Max(Points.Zero, need.Natural - natural) / open.Count)
+                    needs[i].Natural
+                        + (Points.Max(Points.Zero, need.Natural - natural) / open.Count)
                 );
             }
         }

@@ -29,7 +29,9 @@ sealed record RowTags(Tag Row, Tag[] Cells)
         new(
             new Tag(TagRole.TableRow),
             [
-                .. row.Cells.Select(cell => new Tag(header || cell.IsHeader ? TagRole.HeaderCell : TagRole.DataCell)
+                .. row.Cells.Select(cell => new Tag(
+                    header || cell.IsHeader ? TagRole.HeaderCell : TagRole.DataCell
+                )
                 {
                     Scope =
                         header ? HeaderScope.Column

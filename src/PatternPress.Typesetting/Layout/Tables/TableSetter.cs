@@ -50,7 +50,10 @@ sealed class TableSetter(LayoutContext context, Table table, TableGrid grid, Tab
 
             if (!room.AtTop)
             {
-                return new Fit.Moves($"the next rows of a table need {y + height} pt and have {room.Height} pt", y + height);
+                return new Fit.Moves(
+                    $"the next rows of a table need {y + height} pt and have {room.Height} pt",
+                    y + height
+                );
             }
 
             return FitRowByRow(room, group, first, y);
@@ -85,7 +88,20 @@ sealed class TableSetter(LayoutContext context, Table table, TableGrid grid, Tab
         var tags = progress.OpenRow ?? RowTags.For(whole, header: false);
         using (context.Within(whole.Origin))
         {
-            if (RowSetter.Divide(context, table, grid, whole, tags, room with { Height = room.Height - y }) is var (part, rest))
+            if (
+                RowSetter.Divide(
+                    context,
+                    table,
+                    grid,
+                    whole,
+                    tags,
+                    room with
+                    {
+                        Height = room.Height - y,
+                    }
+                )
+                is var (part, rest)
+            )
             {
                 placed.Add((part, y));
                 return new Fit.Splits(
@@ -109,12 +125,17 @@ sealed class TableSetter(LayoutContext context, Table table, TableGrid grid, Tab
 
         placed.Add((group[0], y));
         y += group[0].Height;
-        return first + 1 < table.Rows.Length ? new Fit.Splits(Build(y), Rest(first + 1)) : new Fit.Fits(Build(y));
+        return first + 1 < table.Rows.Length
+            ? new Fit.Splits(Build(y), Rest(first + 1))
+            : new Fit.Fits(Build(y));
     }
 
     SetRow Set(int row)
     {
-        var tags = row == 0 && progress.OpenRow is { } open ? open : RowTags.For(table.Rows[row], header: false);
+        var tags =
+            row == 0 && progress.OpenRow is { } open
+                ? open
+                : RowTags.For(table.Rows[row], header: false);
         using (context.Within(table.Rows[row].Origin))
         {
             return RowSetter.Set(context, table, grid, table.Rows[row], tags);
@@ -136,7 +157,12 @@ sealed class TableSetter(LayoutContext context, Table table, TableGrid grid, Tab
         table with
         {
             Rows = (rows ?? table.Rows)[from..],
-            Continued = progress with { GoesOn = true, RowsDone = progress.RowsDone + from, OpenRow = open },
+            Continued = progress with
+            {
+                GoesOn = true,
+                RowsDone = progress.RowsDone + from,
+                OpenRow = open,
+            },
         };
 
     Fragment Build(Points height)
@@ -146,9 +172,15 @@ sealed class TableSetter(LayoutContext context, Table table, TableGrid grid, Tab
         builder.Add(new PageItem.TagBegin(progress.Table));
         if (heads.Count > 0)
         {
-            builder.Add(progress.GoesOn ? new PageItem.ArtifactBegin(ArtifactKind.Layout) : new PageItem.TagBegin(progress.Head));
+            builder.Add(
+                progress.GoesOn
+                    ? new PageItem.ArtifactBegin(ArtifactKind.Layout)
+                    : new PageItem.TagBegin(progress.Head)
+            );
             AddRows(builder, heads);
-            builder.Add(progress.GoesOn ? new PageItem.ArtifactEnd() : new PageItem.TagEnd(progress.Head));
+            builder.Add(
+                progress.GoesOn ? new PageItem.ArtifactEnd() : new PageItem.TagEnd(progress.Head)
+            );
         }
 
         builder.Add(new PageItem.TagBegin(progress.Body));
@@ -170,7 +202,9 @@ sealed class TableSetter(LayoutContext context, Table table, TableGrid grid, Tab
     {
         foreach (var (row, y) in heads)
         {
-            foreach (var item in Backgrounds(row, y, row.Row.Background ?? table.Style.HeaderBackground))
+            foreach (
+                var item in Backgrounds(row, y, row.Row.Background ?? table.Style.HeaderBackground)
+            )
             {
                 yield return item;
             }
@@ -180,7 +214,13 @@ sealed class TableSetter(LayoutContext context, Table table, TableGrid grid, Tab
         {
             var (row, y) = placed[i];
             var striped = (progress.RowsDone + i) % 2 == 1;
-            foreach (var item in Backgrounds(row, y, row.Row.Background ?? (striped ? table.Style.Stripe : null)))
+            foreach (
+                var item in Backgrounds(
+                    row,
+                    y,
+                    row.Row.Background ?? (striped ? table.Style.Stripe : null)
+                )
+            )
             {
                 yield return item;
             }
@@ -198,7 +238,13 @@ sealed class TableSetter(LayoutContext context, Table table, TableGrid grid, Tab
         {
             if (cell.Background is { } own)
             {
-                yield return Area(grid.WidthOf(0, column), y, grid.WidthOf(column, span), row.Height, own);
+                yield return Area(
+                    grid.WidthOf(0, column),
+                    y,
+                    grid.WidthOf(column, span),
+                    row.Height,
+                    own
+                );
             }
         }
     }
@@ -209,7 +255,9 @@ sealed class TableSetter(LayoutContext context, Table table, TableGrid grid, Tab
         var headEnd = heads.Count == 0 ? Points.Zero : heads[^1].Y + heads[^1].Row.Height;
         for (var i = 1; i < placed.Count; i++)
         {
-            var rule = placed[i].Row.Row.RuleAbove ? style.GroupRule ?? style.RowRule : style.RowRule;
+            var rule = placed[i].Row.Row.RuleAbove
+                ? style.GroupRule ?? style.RowRule
+                : style.RowRule;
             if (rule is not null)
             {
                 yield return Across(placed[i].Y, rule);
@@ -250,11 +298,19 @@ sealed class TableSetter(LayoutContext context, Table table, TableGrid grid, Tab
         var (from, to) = (Points.Zero, Points.Zero);
         foreach (var (row, y) in heads.Concat(placed))
         {
-            if (TableGrid.Places(table, row.Row).Any(place => place.Column < column && place.Column + place.Span > column))
+            if (
+                TableGrid
+                    .Places(table, row.Row)
+                    .Any(place => place.Column < column && place.Column + place.Span > column)
+            )
             {
                 if (to > from)
                 {
-                    yield return new PageItem.Path(VectorPath.Polyline(new(x, from.Value), new(x, to.Value)), null, stroke);
+                    yield return new PageItem.Path(
+                        VectorPath.Polyline(new(x, from.Value), new(x, to.Value)),
+                        null,
+                        stroke
+                    );
                 }
 
                 from = y + row.Height;
@@ -265,7 +321,11 @@ sealed class TableSetter(LayoutContext context, Table table, TableGrid grid, Tab
 
         if (to > from)
         {
-            yield return new PageItem.Path(VectorPath.Polyline(new(x, from.Value), new(x, to.Value)), null, stroke);
+            yield return new PageItem.Path(
+                VectorPath.Polyline(new(x, from.Value), new(x, to.Value)),
+                null,
+                stroke
+            );
         }
     }
 
