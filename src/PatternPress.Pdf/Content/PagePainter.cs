@@ -73,6 +73,12 @@ sealed class PagePainter(
                 case PageItem.Link link:
                     links.Add(page, structure, link);
                     break;
+                case PageItem.SpanBegin span:
+                    OpenSpan(span);
+                    break;
+                case PageItem.SpanEnd:
+                    CloseSpan();
+                    break;
                 case PageItem.Text text:
                     BeginMark(isText: true);
                     Text(text);
@@ -161,13 +167,6 @@ sealed class PagePainter(
             return;
         }
 
-        var span = text.ActualText is not null || text.Language is not null;
-        if (span)
-        {
-            EndText();
-            OpenSpan(text);
-        }
-
         if (!inText)
         {
             stream.Operator("BT");
@@ -189,27 +188,30 @@ sealed class PagePainter(
             .Numbers(turn.A, turn.B, turn.C, turn.D, text.X.Value, page.Flip(text.Baseline.Value))
             .Operator("Tm");
         Glyphs(font, text.Shape);
-        if (span)
-        {
-            EndText();
-            stream.Operator("EMC");
-        }
     }
 
-    void OpenSpan(PageItem.Text text)
+    void OpenSpan(PageItem.SpanBegin span)
     {
+        BeginMark(isText: true);
+        EndText();
         stream.Raw("/Span<<");
-        if (text.ActualText is not null)
+        if (span.ActualText is not null)
         {
-            stream.Raw("/ActualText").Words(text.ActualText);
+            stream.Raw("/ActualText").Words(span.ActualText);
         }
 
-        if (text.Language is not null)
+        if (span.Language is not null)
         {
-            stream.Raw("/Lang").Words(text.Language);
+            stream.Raw("/Lang").Words(span.Language);
         }
 
         stream.Operator(">>BDC");
+    }
+
+    void CloseSpan()
+    {
+        EndText();
+        stream.Operator("EMC");
     }
 
     // One string where every glyph follows at its own width, broken by corrections (in thousandths of the size) where

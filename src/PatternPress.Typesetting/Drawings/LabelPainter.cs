@@ -22,36 +22,48 @@ static class LabelPainter
         var line = SetLine(paragraph);
         var (left, baseline) = Offsets(context, label.Style, line.Width);
         var turn = Transform.Turn(label.Style.Degrees);
-        foreach (var text in Texts(line))
+        var parts = line
+            .Parts.OfType<FragmentPart.Item>()
+            .Select(part => part.PageItem is PageItem.Text text ? Placed(text) : part.PageItem)
+            .ToList();
+        if (label.Style.Halo > Points.Zero)
         {
-            // The label is turned about its point, each of its parts by its own start.
+            // Before all letters, so that the rim of one never covers another.
+            items.AddRange(parts.OfType<PageItem.Text>().Select(text => Halo(label.Style, text)));
+        }
+
+        items.AddRange(
+            parts.Where(part => part is PageItem.Text or PageItem.SpanBegin or PageItem.SpanEnd)
+        );
+
+        // The label is turned about its point, each of its parts by its own start.
+        PageItem.Text Placed(PageItem.Text text)
+        {
             var start = turn.Apply(
                 new(
                     left.Value + text.X.Value,
                     baseline.Value - (paragraph.Baseline - text.Baseline).Value
                 )
             );
-            var place = new XY(at.X + start.X, at.Y + start.Y);
-            if (label.Style.Halo > Points.Zero)
+            return text with
             {
-                items.Add(Halo(label.Style, text, turn.Then(Transform.Move(place.X, place.Y))));
-            }
-
-            items.Add(
-                text with
-                {
-                    X = Points.Of(place.X),
-                    Baseline = Points.Of(place.Y),
-                    Degrees = label.Style.Degrees,
-                }
-            );
+                X = Points.Of(at.X + start.X),
+                Baseline = Points.Of(at.Y + start.Y),
+                Degrees = label.Style.Degrees,
+            };
         }
     }
 
     // The rim is drawn with the letters' outlines, not as letters, so that nobody copies or hears the words twice.
-    static PageItem.Path Halo(LabelStyle style, PageItem.Text text, Transform place) =>
+    static PageItem.Path Halo(LabelStyle style, PageItem.Text text) =>
         new(
-            GlyphOutlines.Of(text.Face, text.Size, text.Shape).Transformed(place),
+            GlyphOutlines
+                .Of(text.Face, text.Size, text.Shape)
+                .Transformed(
+                    Transform
+                        .Turn(text.Degrees)
+                        .Then(Transform.Move(text.X.Value, text.Baseline.Value))
+                ),
             style.HaloInk,
             new Stroke(style.Halo * 2, style.HaloInk) { Join = StrokeJoin.Round }
         );
@@ -121,10 +133,4 @@ static class LabelPainter
             tag: null
         );
     }
-
-    static IEnumerable<PageItem.Text> Texts(Fragment line) =>
-        line
-            .Parts.OfType<FragmentPart.Item>()
-            .Select(part => part.PageItem)
-            .OfType<PageItem.Text>();
 }

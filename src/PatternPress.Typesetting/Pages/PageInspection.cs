@@ -8,6 +8,7 @@ public static class PageInspection
 {
     // Touching is no collision: ink may overlap by this much, a hair's breadth, before it is reported.
     static readonly Points Hair = new(150);
+    static readonly Points Lean = new(900);
 
     /// <summary>All findings of a page.</summary>
     public static ImmutableArray<PageFinding> Inspect(Page page)
@@ -22,9 +23,9 @@ public static class PageInspection
         {
             for (var j = i + 1; j < words.Count && words[j].Place.Y < words[i].Place.Bottom; j++)
             {
-                var shared = words[i].Place.Shared(words[j].Place);
-                if (shared.Width > Hair && shared.Height > Hair)
+                if (Collide(words[i], words[j]))
                 {
+                    var shared = words[i].Place.Shared(words[j].Place);
                     findings.Add(
                         new(
                             PageFindingKind.WordsOverlap,
@@ -104,13 +105,16 @@ public static class PageInspection
         );
     }
 
-    readonly record struct Word(PageRect Place, string Words, int Order);
+    /// <summary>Text that belongs together: a run of letters, or all parts of a fraction.</summary>
+    readonly record struct Word(PageRect Place, string Words, Points Baseline, int Order);
 
     static List<Word> Words(Page page, ImmutableArray<PageFinding>.Builder findings)
     {
         var words = new List<Word>();
         var sheet = new PageRect(Points.Zero, Points.Zero, page.Paper.Width, page.Paper.Height);
         var regions = new Stack<PageItem.RegionBegin>();
+        Word? span = null;
+        var inSpan = false;
         Collect(page.Items);
         return words;
 
@@ -129,40 +133,80 @@ public static class PageInspection
                     case PageItem.Clip clip:
                         Collect(clip.Items);
                         break;
+                    case PageItem.SpanBegin:
+                        (inSpan, span) = (true, null);
+                        break;
+                    case PageItem.SpanEnd when span is { } whole:
+                        (inSpan, span) = (false, null);
+                        Add(whole);
+                        break;
+                    case PageItem.SpanEnd:
+                        inSpan = false;
+                        break;
                     case PageItem.Text text when text.Characters.AsSpan().Trim().Length > 0:
-                        var ink = InkOf(text);
-                        words.Add(new(ink, text.Characters, words.Count));
-                        Check(text, ink);
+                        var word = new Word(InkOf(text), text.Characters, text.Baseline, 0);
+                        if (inSpan)
+                        {
+                            span = span is { } before ? Joined(before, word) : word;
+                        }
+                        else
+                        {
+                            Add(word);
+                        }
+
                         break;
                 }
             }
         }
 
-        void Check(PageItem.Text text, PageRect ink)
+        void Add(Word word)
         {
-            if (!sheet.Contains(ink))
+            words.Add(word with { Order = words.Count });
+            if (!sheet.Contains(word.Place))
             {
                 findings.Add(
                     new(
                         PageFindingKind.OutsidePage,
                         page.Number,
-                        ink,
-                        $"'{text.Characters}' leaves the page"
+                        word.Place,
+                        $"'{word.Words}' leaves the page"
                     )
                 );
             }
-            else if (regions.TryPeek(out var region) && !Grown(region.Place).Contains(ink))
+            else if (regions.TryPeek(out var region) && !Grown(region.Place).Contains(word.Place))
             {
                 findings.Add(
                     new(
                         PageFindingKind.OutsidePlace,
                         page.Number,
-                        ink,
-                        $"'{text.Characters}' leaves its {region.Name} of {region.Place.Width} × {region.Place.Height} pt"
+                        word.Place,
+                        $"'{word.Words}' leaves its {region.Name} of {region.Place.Width} × {region.Place.Height} pt"
                     )
                 );
             }
         }
+    }
+
+    static Word Joined(Word a, Word b)
+    {
+        var (left, top) = (Points.Min(a.Place.X, b.Place.X), Points.Min(a.Place.Y, b.Place.Y));
+        var (right, bottom) = (
+            Points.Max(a.Place.Right, b.Place.Right),
+            Points.Max(a.Place.Bottom, b.Place.Bottom)
+        );
+        return a with
+        {
+            Place = new(left, top, right - left, bottom - top),
+            Words = a.Words + b.Words,
+        };
+    }
+
+    // Letters that follow one another on a line may lean into each other, as an italic f before a bracket does.
+    static bool Collide(Word a, Word b)
+    {
+        var shared = a.Place.Shared(b.Place);
+        var least = a.Baseline == b.Baseline ? Lean : Hair;
+        return shared.Width > least && shared.Height > Hair;
     }
 
     static PageRect Grown(PageRect place) =>

@@ -24,15 +24,17 @@ public abstract record PageItem
         /// <summary>The width of the letters.</summary>
         public Points Width { get; init; }
 
-        /// <summary>What the letters stand for where that differs from the characters shown.</summary>
-        public string? ActualText { get; init; }
-
-        /// <summary>The language where it differs from the document's (BCP 47).</summary>
-        public string? Language { get; init; }
-
         /// <summary>The characters shown.</summary>
         public string Characters => Shape.Characters;
     }
+
+    /// <summary>
+    /// What follows, up to the matching end, is text that stands for other characters than those shown (12 5/16), or is in
+    /// another language (BCP 47). Holds texts only.
+    /// </summary>
+    public sealed record SpanBegin(string? ActualText, string? Language) : PageItem;
+
+    public sealed record SpanEnd : PageItem;
 
     /// <summary>An outline, filled, drawn or both; its points are in points from the page's upper left corner.</summary>
     public sealed record Path(VectorPath Outline, Ink? Fill, Stroke? Stroke, bool EvenOdd = false)

@@ -34,13 +34,20 @@ public sealed class PagesAsText : IPagesWriter
     {
         var text = new StringBuilder();
         var line = new StringBuilder();
+        var silent = false;
         foreach (var item in page.Items)
         {
             switch (item)
             {
-                case PageItem.Text words:
-                    line.Append(line.Length > 0 && !char.IsWhiteSpace(line[^1]) ? " " : "");
-                    line.Append(words.ActualText ?? words.Characters);
+                case PageItem.SpanBegin { ActualText: { } actual }:
+                    Append(actual);
+                    silent = true;
+                    break;
+                case PageItem.SpanEnd:
+                    silent = false;
+                    break;
+                case PageItem.Text words when !silent:
+                    Append(words.Characters);
                     break;
                 case PageItem.TagBegin { Tag.Role: not (TagRole.Link or TagRole.Span) }:
                 case PageItem.TagEnd { Tag.Role: not (TagRole.Link or TagRole.Span) }:
@@ -52,6 +59,12 @@ public sealed class PagesAsText : IPagesWriter
 
         Flush();
         return text.ToString();
+
+        void Append(string words)
+        {
+            line.Append(line.Length > 0 && !char.IsWhiteSpace(line[^1]) ? " " : "");
+            line.Append(words);
+        }
 
         void Flush()
         {
@@ -67,7 +80,7 @@ public sealed class PagesAsText : IPagesWriter
     {
         foreach (var item in items)
         {
-            if (item is PageItem.TagEnd or PageItem.ArtifactEnd)
+            if (item is PageItem.TagEnd or PageItem.ArtifactEnd or PageItem.SpanEnd)
             {
                 depth--;
                 continue;
@@ -79,7 +92,7 @@ public sealed class PagesAsText : IPagesWriter
             }
 
             text.Append(' ', depth * 2).Append(Line(item)).Append('\n');
-            if (item is PageItem.TagBegin or PageItem.ArtifactBegin)
+            if (item is PageItem.TagBegin or PageItem.ArtifactBegin or PageItem.SpanBegin)
             {
                 depth++;
             }
@@ -94,7 +107,9 @@ public sealed class PagesAsText : IPagesWriter
         item switch
         {
             PageItem.Text text =>
-                $"text {N(text.X)} {N(text.Baseline)} w {N(text.Width)} {text.Face} {N(text.Size)} {text.Ink}{Turned(text)} \"{text.ActualText ?? text.Characters}\"",
+                $"text {N(text.X)} {N(text.Baseline)} w {N(text.Width)} {text.Face} {N(text.Size)} {text.Ink}{Turned(text)} \"{text.Characters}\"",
+            PageItem.SpanBegin { ActualText: { } actual } => $"span \"{actual}\"",
+            PageItem.SpanBegin begin => $"span in {begin.Language}",
             PageItem.Path path => $"path {Box(path.Outline)}{Fill(path)}{Pen(path)}",
             PageItem.Clip clip => $"clip {Box(clip.Outline)}",
             PageItem.Link link =>

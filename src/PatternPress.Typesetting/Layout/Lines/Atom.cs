@@ -19,13 +19,19 @@ sealed record Atom(AtomKind Kind, Points Width)
 
     public Points HyphenWidth { get; init; }
 
-    /// <summary>What the letters stand for where that differs: 12 5/16.</summary>
-    public string? ActualText { get; init; }
+    /// <summary>What the letters, together with neighbours of the same span, stand for where that differs.</summary>
+    public AtomSpan? Span { get; init; }
 
     public InlineDrawing? Drawing { get; init; }
 
     /// <summary>The number of characters before the point at which columns of numbers line up; none if not in this atom.</summary>
     public int? NumberEnd { get; init; }
+}
+
+/// <summary>What some atoms together stand for: 12 5/16. Identity tells one span from the next.</summary>
+sealed class AtomSpan(string actualText)
+{
+    public string ActualText { get; } = actualText;
 }
 
 enum AtomKind

@@ -14,6 +14,10 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
         ImmutableArray.CreateBuilder<FragmentPart>();
     Tag? linkTag;
     LinkTarget? link;
+    (AtomSpan? Span, string? Language) spanOf;
+    PageRect? linkPlace;
+    int linkAtom;
+    readonly List<FragmentPart> underlines = [];
 
     /// <summary>The height of a line: the style's leading, more if something in it is taller.</summary>
     public Points HeightOf(Line line)
@@ -110,14 +114,14 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
             if (atom.Kind == AtomKind.Drawing)
             {
                 Flush(ref segment, baseline);
+                CloseSpan();
                 SetDrawing(atom, x, baseline);
                 x += atom.Width;
                 segment = new Segment(x);
                 continue;
             }
 
-            var alone = atom.ActualText is not null;
-            if (!segment.Accepts(atom.Look) || alone)
+            if (!segment.Accepts(atom))
             {
                 Flush(ref segment, baseline);
                 segment = new Segment(x);
@@ -136,15 +140,13 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
                 segment.AddHyphen(atom);
                 x += atom.HyphenWidth;
             }
-
-            if (alone)
-            {
-                Flush(ref segment, baseline);
-                segment = new Segment(x);
-            }
         }
 
         Flush(ref segment, baseline);
+        CloseSpan();
+        PlaceLink();
+        parts.AddRange(underlines);
+        underlines.Clear();
         return x;
     }
 
@@ -167,13 +169,26 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
         }
 
         var look = segment.Look;
+        var shape = segment.ToShape();
+        // Spaced letters look like words of one letter to programs that copy text.
+        var span =
+            segment.Span
+            ?? (
+                paragraph.Style.LetterSpacing > Points.Zero ? new AtomSpan(shape.Characters) : null
+            );
+        if (spanOf != (span, look.Language))
+        {
+            CloseSpan();
+        }
+
         if (look.Link != link)
         {
+            CloseSpan();
             CloseLink();
             OpenLink(look.Link);
         }
 
-        var shape = segment.ToShape();
+        OpenSpan(span, look.Language);
         parts.Add(
             new FragmentPart.Item(
                 Points.Zero,
@@ -188,31 +203,24 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
                 )
                 {
                     Width = segment.Width,
-                    ActualText = segment.ActualText,
-                    Language = look.Language,
                 }
             )
         );
         if (look.Underlined)
         {
-            parts.Add(Underline(segment, look, face, baseline));
+            underlines.Add(Underline(segment, look, face, baseline));
         }
 
         if (linkTag is not null)
         {
-            var place = new PageRect(
-                segment.X,
+            var from = linkPlace?.X ?? segment.X;
+            linkPlace = new PageRect(
+                from,
                 baseline - paragraph.Baseline,
-                segment.Width,
+                segment.X + segment.Width - from,
                 paragraph.Style.Leading
             );
-            parts.Add(
-                new FragmentPart.Item(
-                    Points.Zero,
-                    Points.Zero,
-                    new PageItem.Link(place, link!, linkTag, LinkWords(segment.FirstAtom))
-                )
-            );
+            linkAtom = segment.FirstAtom;
         }
 
         segment = new Segment(segment.X + segment.Width);
@@ -267,6 +275,32 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
         parts.Add(new FragmentPart.Item(Points.Zero, Points.Zero, end));
     }
 
+    void OpenSpan(AtomSpan? span, string? language)
+    {
+        if (spanOf == (span, language))
+        {
+            return;
+        }
+
+        spanOf = (span, language);
+        parts.Add(
+            new FragmentPart.Item(
+                Points.Zero,
+                Points.Zero,
+                new PageItem.SpanBegin(span?.ActualText, language)
+            )
+        );
+    }
+
+    void CloseSpan()
+    {
+        if (spanOf != default)
+        {
+            parts.Add(new FragmentPart.Item(Points.Zero, Points.Zero, new PageItem.SpanEnd()));
+            spanOf = default;
+        }
+    }
+
     void OpenLink(LinkTarget? target)
     {
         link = target;
@@ -279,8 +313,25 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
         }
     }
 
+    // What can be clicked of a link on one line.
+    void PlaceLink()
+    {
+        if (linkPlace is { } place)
+        {
+            parts.Add(
+                new FragmentPart.Item(
+                    Points.Zero,
+                    Points.Zero,
+                    new PageItem.Link(place, link!, linkTag!, LinkWords(linkAtom))
+                )
+            );
+            linkPlace = null;
+        }
+    }
+
     void CloseLink()
     {
+        PlaceLink();
         if (linkTag is not null)
         {
             parts.Add(
@@ -306,9 +357,18 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
             to++;
         }
 
-        return string.Concat(
-            atoms[from..(to + 1)].Select(one => one.ActualText ?? one.Shape.Characters)
-        );
+        var words = new System.Text.StringBuilder();
+        for (var i = from; i <= to; i++)
+        {
+            var span = atoms[i].Span;
+            words.Append(
+                span is null ? atoms[i].Shape.Characters
+                : i > from && atoms[i - 1].Span == span ? ""
+                : span.ActualText
+            );
+        }
+
+        return words.ToString();
     }
 
     /// <summary>Letters of one look that stand next to each other.</summary>
@@ -325,16 +385,17 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
 
         public int FirstAtom { get; private set; }
 
-        public string? ActualText { get; private set; }
+        public AtomSpan? Span { get; private set; }
 
-        public readonly bool Accepts(AtomLook look) =>
-            Look is null || ReferenceEquals(Look, look) || Look == look;
+        public readonly bool Accepts(Atom atom) =>
+            Look is null
+            || (Span == atom.Span && (ReferenceEquals(Look, atom.Look) || Look == atom.Look));
 
         public void Add(Atom atom, int index, Points extra, Points advance)
         {
             FirstAtom = Look is null ? index : FirstAtom;
             Look ??= atom.Look;
-            ActualText = atom.ActualText;
+            Span = atom.Span;
             Append(atom.Shape, extra);
             Width += advance;
         }

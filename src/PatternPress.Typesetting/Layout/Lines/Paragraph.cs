@@ -12,7 +12,6 @@ sealed class Paragraph
     const char NoBreakSpace = '\u00A0';
     const char SoftHyphen = '\u00AD';
     const char ZeroWidthSpace = '\u200B';
-    const char FractionSlash = '\u2044';
 
     readonly ImmutableArray<Atom>.Builder atoms = ImmutableArray.CreateBuilder<Atom>();
     readonly LayoutContext context;
@@ -235,7 +234,6 @@ sealed class Paragraph
         AtomLook look,
         bool breakAfter = false,
         bool hyphen = false,
-        string? actual = null,
         int? numberEnd = null
     )
     {
@@ -252,7 +250,6 @@ sealed class Paragraph
                 HyphenWidth = dash is null
                     ? Points.Zero
                     : TextMeasurer.ToPoints(look.Face!, look.Size, dash.Advance),
-                ActualText = actual,
                 NumberEnd = numberEnd ?? EndOfWholeNumber(letters),
             }
         );
@@ -294,74 +291,60 @@ sealed class Paragraph
 
     void AddFraction(Fraction fraction, AtomLook look)
     {
-        var single = FractionText.SingleCharacter(fraction.Numerator, fraction.Denominator);
         var whole = fraction.Whole.Length;
-        if (single is { } character && look.Face!.Font.GlyphOf(character) != 0)
+        var (above, below) = ($"{fraction.Numerator}", $"{fraction.Denominator}");
+        var single = FractionText.SingleCharacter(fraction.Numerator, fraction.Denominator);
+        var own = FractionForm.HasLegible(context.Measurer, look.Face!);
+        if (own && single is { } character && look.Face!.Font.GlyphOf(character) != 0)
         {
             AddLetters(fraction.Whole + character, look, numberEnd: whole);
             return;
         }
 
-        var (above, below) = ($"{fraction.Numerator}", $"{fraction.Denominator}");
+        var span = new AtomSpan(fraction.Plain);
         // A space keeps 12 5/16 from being copied as 125/16; a narrow one looks right.
-        var gap =
+        var front =
             whole > 0
-                ? Narrowed(context.Measurer.Shape(look.Face!, " ", figures))
+                ? Joined(
+                    Shape(fraction.Whole, look),
+                    FractionForm.Gap(context.Measurer, look.Face!)
+                )
                 : ShapedText.Empty;
-        var front = whole > 0 ? Joined(Shape(fraction.Whole, look), gap) : ShapedText.Empty;
-        if (HasSmallNumerals(look.Face!, above, below))
+        if (own)
         {
-            var part = context.Measurer.Shape(look.Face!, above + FractionSlash + below, figures);
-            AddShape(Joined(front, part), look, fraction.Plain, whole);
+            var part = context.Measurer.Shape(
+                look.Face!,
+                above + FractionForm.Slash + below,
+                figures
+            );
+            AddShape(Joined(front, part), look, span, whole);
             return;
         }
 
         if (whole > 0)
         {
-            AddShape(front, look, null, whole);
+            AddShape(front, look, span, whole);
         }
 
-        // No small numerals in the font: ordinary ones at six tenths, the upper ones raised to the height of capitals.
-        var small = look with
-        {
-            Size = look.Size * 6 / 10,
-        };
-        var raised = small with
-        {
-            Raise =
-                look.Raise
-                + TextMeasurer.CapHeight(look.Face!, look.Size)
-                - TextMeasurer.CapHeight(look.Face!, small.Size),
-        };
-        AddLetters(above, raised, numberEnd: whole == 0 ? 0 : null);
-        AddLetters($"{FractionSlash}", look);
-        AddLetters(below, small);
+        var small = look with { Size = FractionForm.NumeralSize(look.Size) };
+        var rise =
+            TextMeasurer.CapHeight(look.Face!, look.Size)
+            - TextMeasurer.CapHeight(look.Face!, small.Size);
+        var raised = small with { Raise = look.Raise + rise };
+        AddShape(Shape(above, raised), raised, span, whole == 0 ? 0 : null);
+        AddShape(Shape($"{FractionForm.Slash}", look), look, span, null);
+        AddShape(Shape(below, small), small, span, null);
     }
 
-    void AddShape(ShapedText shape, AtomLook look, string? actual, int? numberEnd) =>
+    void AddShape(ShapedText shape, AtomLook look, AtomSpan span, int? numberEnd) =>
         atoms.Add(
             new Atom(AtomKind.Letters, TextMeasurer.ToPoints(look.Face!, look.Size, shape.Advance))
             {
                 Shape = shape,
                 Look = look,
-                ActualText = actual,
+                Span = span,
                 NumberEnd = numberEnd,
             }
-        );
-
-    bool HasSmallNumerals(FontFace face, string above, string below)
-    {
-        var shape = context.Measurer.Shape(face, above + FractionSlash + below, figures);
-        return shape.Glyphs.Length == above.Length + 1 + below.Length
-            && shape.Glyphs[0].Id != context.Measurer.Shape(face, above, figures).Glyphs[0].Id
-            && shape.Glyphs[^1].Id != context.Measurer.Shape(face, below, figures).Glyphs[^1].Id
-            && shape.Glyphs.All(glyph => glyph.Id != 0);
-    }
-
-    static ShapedText Narrowed(ShapedText space) =>
-        new(
-            space.Characters,
-            [.. space.Glyphs.Select(glyph => glyph with { Advance = glyph.Advance / 3 })]
         );
 
     internal static ShapedText Joined(ShapedText first, ShapedText second) =>
