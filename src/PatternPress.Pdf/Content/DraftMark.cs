@@ -10,7 +10,7 @@ namespace PatternPress.Pdf.Content;
 static class DraftMark
 {
     // The share of the diagonal that the word may take.
-    const double Reach = 0.7;
+    const double Reach = 0.6;
 
     public static readonly Stroke Pen = new(new Points(1_200), Ink.Grey(0.6));
 
