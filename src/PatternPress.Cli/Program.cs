@@ -1,1 +1,3 @@
-return 0;
+using PatternPress.Cli;
+
+return new Application(Terminal.OfThisProcess(), Environment.CurrentDirectory).Run(args);

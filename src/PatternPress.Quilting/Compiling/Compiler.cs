@@ -22,7 +22,7 @@ public static class Compiler
         Pattern? pattern = PatternReader.Read(id, tree, house, reading);
         if (pattern is null)
         {
-            return new Compilation(id, tree, null, [], null, null, Sorted(reading.ToImmutable()));
+            return new Compilation(id, tree, house?.Source, null, [], null, null, Sorted(reading.ToImmutable()));
         }
         var findings = new FindingCollector(pattern.Sizes.Select(size => size.Key));
         foreach (Diagnostic diagnostic in reading.ToImmutable())
@@ -41,6 +41,7 @@ public static class Compiler
             return new Compilation(
                 id,
                 tree,
+                house?.Source,
                 pattern,
                 [],
                 null,
@@ -53,6 +54,7 @@ public static class Compiler
         var result = new Compilation(
             id,
             tree,
+            house?.Source,
             pattern,
             quilts,
             making,

@@ -1,0 +1,32 @@
+using System.CommandLine;
+using PatternPress.Cli.Messages;
+
+namespace PatternPress.Cli.Commands;
+
+/// <summary>Arguments and options that several commands share.</summary>
+internal static class CommonOptions
+{
+    public static Argument<string[]> Paths() =>
+        new("patterns")
+        {
+            Description = "Pattern files, or folders of them. Without any: the folder patterns.",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
+
+    public static Option<string> Messages()
+    {
+        var option = new Option<string>("--messages")
+        {
+            Description = "How findings are written.",
+            DefaultValueFactory = _ => MessageFormats.Default,
+        };
+        option.AcceptOnlyFromAmong([.. MessageFormats.Names]);
+        return option;
+    }
+
+    public static Option<string?> Templates() =>
+        new("--templates")
+        {
+            Description = "The folder of house rules, words, looks and fonts. Without it: the nearest folder templates.",
+        };
+}

@@ -1,0 +1,54 @@
+using PatternPress.Quilting.Compiling;
+using PatternPress.Source.Syntax;
+
+namespace PatternPress.Cli.Files;
+
+/// <summary>Reads pattern files and compiles them, side by side where there are several.</summary>
+internal static class PatternLoader
+{
+    /// <param name="files">As shown in messages; relative to <paramref name="directory"/>.</param>
+    /// <param name="templates">The folder with the house rules.</param>
+    /// <returns>In the order of the files.</returns>
+    public static IReadOnlyList<Compilation> Compile(
+        string directory,
+        IReadOnlyList<string> files,
+        string templates
+    )
+    {
+        string housePath = Path.Combine(templates, "house.yaml");
+        string houseShown = Path.GetRelativePath(directory, housePath).Replace('\\', '/');
+        SyntaxTree house = SyntaxTree.Read(houseShown, ReadBounded(housePath, houseShown));
+        return
+        [
+            .. files
+                .AsParallel()
+                .AsOrdered()
+                .WithDegreeOfParallelism(Math.Min(Environment.ProcessorCount, files.Count))
+                .Select(file =>
+                {
+                    SyntaxTree tree = SyntaxTree.Read(
+                        file,
+                        ReadBounded(Path.Combine(directory, file), file)
+                    );
+                    return Compiler.Compile(PatternFiles.IdOf(file), tree, house);
+                }),
+        ];
+    }
+
+    /// <summary>A file's bytes, but of a file far too large only as many as it takes to refuse it.</summary>
+    private static ReadOnlyMemory<byte> ReadBounded(string path, string shown)
+    {
+        try
+        {
+            using FileStream file = File.OpenRead(path);
+            long length = Math.Min(file.Length, SourceGate.MaximumBytes + 1L);
+            var bytes = new byte[length];
+            file.ReadExactly(bytes);
+            return bytes;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            throw new CannotRunException($"{shown} cannot be read: {problem.Message}");
+        }
+    }
+}
