@@ -60,7 +60,7 @@ public static class BackingLayout
                 Cap = StrokeCap.Butt,
             }
         );
-        Label(draft, quilt, plan, backing, top, across, panel);
+        Label(draft, quilt, plan, look, backing, top, across, panel);
         return new(
             draft.Finish(
                 backing.Right + measure + (edge / 2),
@@ -74,6 +74,7 @@ public static class BackingLayout
         Draft draft,
         Quilt quilt,
         BackingPlan plan,
+        FabricLook? look,
         Box backing,
         Box top,
         bool across,
@@ -81,6 +82,7 @@ public static class BackingLayout
     )
     {
         FigureStyle style = draft.Style;
+        Ink ground = look?.WrongSide ?? style.Ground;
         draft.Dimension(
             new Spot(backing.Right, backing.Bottom),
             new Spot(backing.X, backing.Bottom),
@@ -99,7 +101,7 @@ public static class BackingLayout
                 top.Center + new Spot(0, 20),
             ],
             style.Medium,
-            halo: style.Ground,
+            halo: ground,
             within: top
         );
         for (int i = 0; i < plan.Panels; i++)
@@ -121,20 +123,36 @@ public static class BackingLayout
                 ],
                 style.Medium,
                 bold: true,
-                halo: style.Ground,
+                halo: ground,
                 within: room
             );
         }
+        // Short arrows over the overhang; the measure stands inside, where there is room for it.
         string overhang = FigureWords.Measure(plan.Overhang, quilt.House);
-        draft.TryLabel(
-            overhang,
-            [
-                new Spot(top.Center.X, (backing.Y + top.Y) / 2),
-                new Spot((backing.X + top.X) / 2, top.Center.Y),
-                new Spot(top.Center.X, top.Y + style.Small.Value),
-            ],
-            style.Small,
-            halo: style.Ground
-        );
+        double words = LabelSize.Width(overhang, style.Small.Value);
+        double x = top.X + (top.Width * 0.22),
+            y = top.Y + (top.Height * 0.2);
+        Overhang(new Spot(x, backing.Y), new Spot(x, top.Y));
+        Overhang(new Spot(backing.X, y), new Spot(top.X, y));
+        foreach (
+            Spot place in new[]
+            {
+                new Spot(x, top.Y + style.Small.Value),
+                new Spot(top.X + 3 + (words / 2), y),
+            }
+        )
+        {
+            draft.TryLabel(overhang, [place], style.Small, halo: ground, within: top);
+        }
+
+        void Overhang(Spot from, Spot to) =>
+            draft.Marks.Add(
+                new Mark.Line(Paths.At(from), Paths.At(to), style.Pen(style.Seam))
+                {
+                    Start = Arrowhead.Filled,
+                    End = Arrowhead.Filled,
+                    HeadSize = Points.Of(Math.Min(3, (to - from).Length * 0.4)),
+                }
+            );
     }
 }

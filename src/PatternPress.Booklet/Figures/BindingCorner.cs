@@ -151,13 +151,27 @@ public static class BindingCorner
 
         private Spot Place(double x, double y) => at + (new Spot(x, y) * scale);
 
-        private void Strip(params Spot[] corners) =>
+        // Where the strip goes on, at the edge of the picture, it has no edge.
+        private void Strip(params Spot[] corners)
+        {
             draft.Area(
                 Paths.Closed(corners),
                 binding.Color,
-                Style.Pen(Style.Edge),
-                Style.IsBlackOnly ? binding.Hatch : null
+                hatch: Style.IsBlackOnly ? binding.Hatch : null
             );
+            var edges = new List<(Spot, Spot)>();
+            for (int i = 0; i < corners.Length; i++)
+            {
+                Spot a = corners[i],
+                    b = corners[(i + 1) % corners.Length];
+                bool goesOn = (a.Y == b.Y && a.Y == at.Y) || (a.X == b.X && a.X == at.X);
+                if (!goesOn)
+                {
+                    edges.Add((a, b));
+                }
+            }
+            draft.Lines(edges, Style.Pen(Style.Edge));
+        }
 
         private void Sew(Spot from, Spot to, bool arrow)
         {

@@ -19,8 +19,8 @@ public static class BlockExploded
     private const double GapBetweenRows = 12;
     private const double ArrowLength = 7;
 
-    /// <param name="labels">The label of each unit, in the order of the block's units ("1a"); an empty one is left out.
-    /// They stand in the unit's middle.</param>
+    /// <param name="labels">The label of each unit, in the order of the block's units ("1a"), written in its middle. A
+    /// plain patch with an empty label is called by its fabric's letter.</param>
     /// <param name="pressing">To one side, or open.</param>
     public static Picture Draw(
         ColoredBlock block,
@@ -60,14 +60,23 @@ public static class BlockExploded
         {
             string label = unit < labels.Count ? labels[unit] : "";
             Box place = FlatQuilt.ToBox(block.Block.Units[unit].Place);
+            Spot middle = at + new Spot(place.Width * scale / 2, place.Height * scale / 2);
             if (label.Length > 0)
             {
-                KeyPlate.TryPaint(
-                    draft,
-                    label,
-                    at + new Spot(place.Width * scale / 2, place.Height * scale / 2),
-                    place.Width * scale,
-                    place.Height * scale
+                KeyPlate.TryPaint(draft, label, middle, place.Width * scale, place.Height * scale);
+            }
+            else if (block.FabricsOf(block.Block.Units[unit]) is [{ } only])
+            {
+                // A plain patch is called by its fabric.
+                FabricLook look = palette[only];
+                draft.TryLabel(
+                    only,
+                    [middle],
+                    style.Medium,
+                    bold: true,
+                    look.LetterInk,
+                    halo: look.Color,
+                    within: new Box(at.X, at.Y, place.Width * scale, place.Height * scale)
                 );
             }
         }

@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
 using PatternPress.Quilting.Finishing;
 using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
 using PatternPress.Quilting.Tables;
+using PatternPress.Quilting.Techniques;
 
 namespace PatternPress.Booklet.Figures;
 
@@ -248,6 +250,91 @@ internal static class FigureWords
         width is null || height is null
             ? ""
             : $", {Number(width.Value, house)} by {Measure(height.Value, house)}";
+
+    public static string Times(int count) => $"× {count}";
+
+    public static string UnitSketch(
+        Sketch sketch,
+        ImmutableArray<string> fabrics,
+        Func<string, string?> measure,
+        Palette palette
+    )
+    {
+        var frames = sketch.Frames.Select(
+            (frame, i) =>
+            {
+                string link = frame.Link switch
+                {
+                    _ when i == 0 => "",
+                    FrameLink.Then => "Then ",
+                    FrameLink.And => "Together with ",
+                    _ => "Beside it ",
+                };
+                string times = frame.Count > 1 ? $", {frame.Count} of these" : "";
+                string text = link + List([.. Pieces(frame), .. LinesOf(frame)]) + times;
+                return char.ToUpperInvariant(text[0]) + text[1..] + ".";
+            }
+        );
+        return string.Join(" ", frames);
+
+        IEnumerable<string> Pieces(SketchFrame frame) =>
+            frame
+                .Shapes.GroupBy(s => (Form: Form(s.Shape), s.Role, s.Side))
+                .Select(g =>
+                {
+                    string of =
+                        g.Key.Role >= 0 && g.Key.Role < fabrics.Length
+                            ? $" of {palette[fabrics[g.Key.Role]].Name}"
+                            : "";
+                    string side = g.Key.Side == FabricSide.Wrong ? ", wrong side up" : "";
+                    return $"{(g.Count() == 1 ? "a" : g.Count())} {g.Key.Form}{(g.Count() == 1 ? "" : "s")}{of}{side}";
+                });
+
+        IEnumerable<string> LinesOf(SketchFrame frame)
+        {
+            foreach (var kind in frame.Lines.GroupBy(l => l.Kind).OrderBy(g => g.Key))
+            {
+                int count = kind.Count();
+                string? text = kind.Key switch
+                {
+                    SketchLineKind.Marked => Count(count, "marked line"),
+                    SketchLineKind.Sewn => Count(count, "seam") + " to sew",
+                    SketchLineKind.Cut => Count(count, "line") + " to cut along",
+                    SketchLineKind.Press => Count(count, "arrow") + " to press along",
+                    SketchLineKind.Dimension => Measures(kind),
+                    _ => null,
+                };
+                if (!string.IsNullOrEmpty(text))
+                {
+                    yield return text;
+                }
+            }
+        }
+
+        string Measures(IEnumerable<SketchLine> lines)
+        {
+            var texts = lines
+                .Select(l => l.Measure is null ? null : measure(l.Measure))
+                .Where(t => !string.IsNullOrEmpty(t))
+                .Distinct()
+                .ToList();
+            return texts.Count == 0 ? "" : "measures of " + List(texts!);
+        }
+    }
+
+    // The trade's word for a piece by its corners.
+    private static string Form(Polygon shape)
+    {
+        Rect bounds = shape.Bounds;
+        bool upright = shape.Corners.Length == 4 && shape.Area == bounds.Area;
+        Length longer = Length.Max(bounds.Width, bounds.Height),
+            shorter = Length.Min(bounds.Width, bounds.Height);
+        return shape.Corners.Length == 3 ? "triangle"
+            : upright && bounds.Width == bounds.Height ? "square"
+            : upright && longer > shorter * 6 ? "strip"
+            : upright ? "rectangle"
+            : "piece";
+    }
 
     /// <summary>"Lamp block, 12 in square, with sky in Ink and ray in Amber".</summary>
     public static string Describe(ColoredBlock block, Pattern pattern)

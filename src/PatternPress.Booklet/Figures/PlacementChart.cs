@@ -70,7 +70,7 @@ public static class PlacementChart
         }
         else
         {
-            PaintBlocks(draft, quilt, flat, palette, scale, by);
+            PaintBlocks(draft, quilt, flat, palette, letters, scale, by);
         }
         var box = new Box(by.X, by.Y, width, height);
         draft.Area(Paths.Of(box), stroke: style.Pen(style.Bold) with { Join = StrokeJoin.Miter });
@@ -115,19 +115,32 @@ public static class PlacementChart
         Points size = letters.SizeFor(flat.Patches);
         foreach (FlatQuilt.FlatPatch patch in flat.Patches)
         {
-            FabricLook look = palette[patch.Fabric];
-            if (letters.PlaceIn(patch, size) is { } center)
-            {
-                draft.Label(
-                    look.Key,
-                    (center * scale) + (patch.By * scale) + by,
-                    size,
-                    bold: true,
-                    look.LetterInk,
-                    halo: look.Color,
-                    haloWidth: 1.4
-                );
-            }
+            WriteLetter(draft, patch, palette, letters, size, scale, by);
+        }
+    }
+
+    private static void WriteLetter(
+        Draft draft,
+        FlatQuilt.FlatPatch patch,
+        Palette palette,
+        PatchLetters letters,
+        Points size,
+        double scale,
+        Spot by
+    )
+    {
+        FabricLook look = palette[patch.Fabric];
+        if (letters.PlaceIn(patch, size) is { } center)
+        {
+            draft.Label(
+                look.Key,
+                ((center + patch.By) * scale) + by,
+                size,
+                bold: true,
+                look.LetterInk,
+                halo: look.Color,
+                haloWidth: 1.4
+            );
         }
     }
 
@@ -136,6 +149,7 @@ public static class PlacementChart
         Quilt quilt,
         FlatQuilt flat,
         Palette palette,
+        PatchLetters letters,
         double scale,
         Spot by
     )
@@ -164,6 +178,11 @@ public static class PlacementChart
             blocks.Add(FlatQuilt.ToBox(place.Place).Corners());
         }
         draft.Area(Paths.Lines(blocks.Seams(), scale, by), stroke: style.Pen(style.Edge));
+        Points size = style.Medium;
+        foreach (FlatQuilt.FlatPatch patch in flat.Patches.Where(p => p.Place == FlatQuilt.Border))
+        {
+            WriteLetter(draft, patch, palette, letters, size, scale, by);
+        }
         foreach (BlockPlace place in quilt.Places)
         {
             Box box = FlatQuilt.ToBox(place.Place);

@@ -50,48 +50,36 @@ internal sealed class Draft(FigureStyle style)
     /// A dimension line with its measure, outside the edge: on the left hand of one going from one end to the other,
     /// which is outside for edges taken clockwise.
     /// </summary>
-    public void Dimension(Spot from, Spot to, string text, int line = 0)
+    public void Dimension(Spot from, Spot to, string text)
     {
-        double length = (to - from).Length;
-        if (length < 1)
+        if ((to - from).Length < 1)
         {
             return;
         }
-        Spot along = (to - from) * (1 / length);
-        var outward = new Spot(along.Y, -along.X);
-        double size = Style.Medium.Value,
-            away = 3 + (size * LabelSize.Capital / 2) + (line * DimensionRoom);
-        Spot a = from + (outward * away),
-            b = to + (outward * away);
+        DimensionLine line = LineFor(from, to, text);
         Stroke pen = Style.Pen(Style.Seam, Style.Quiet) with { Cap = StrokeCap.Butt };
-        double width = LabelSize.Width(text, size);
-        bool breaks = width + 12 <= length;
-        // Upright text reads from the right, as the trade turns its drawings.
-        double degrees = Math.Atan2(along.Y, along.X) * 180 / Math.PI;
-        degrees =
-            degrees > 90.01 ? degrees - 180
-            : degrees <= -90.01 ? degrees + 180
-            : degrees;
-        Spot middle = Spot.Between(a, b, 0.5);
-        if (breaks)
+        if (line.Breaks)
         {
-            double half = (width / 2) + 2;
-            End(middle - (along * half), a);
-            End(middle + (along * half), b);
+            Spot half = (line.B - line.A) * (((line.Width / 2) + 2) / (line.B - line.A).Length);
+            Head(line.Middle - half, line.A);
+            Head(line.Middle + half, line.B);
         }
         else
         {
-            End(a, b);
-            _marks.Line(Paths.At(b), Paths.At(a), pen, end: Arrowhead.Filled);
-            middle += outward * ((size * LabelSize.Capital / 2) + 3);
+            Spot between = Spot.Between(line.A, line.B, 0.5);
+            Head(between, line.A);
+            Head(between, line.B);
         }
-        foreach (Spot end in new[] { from, to })
-        {
-            Lines([(end + (outward * 1.5), end + (outward * (away + 2.5)))], pen);
-        }
-        Label(text, middle, Style.Medium, degrees: degrees);
+        Lines(
+            [
+                (from + (line.Outward * 1.5), line.A + (line.Outward * 2.5)),
+                (to + (line.Outward * 1.5), line.B + (line.Outward * 2.5)),
+            ],
+            pen
+        );
+        Label(text, line.Middle, Style.Medium, degrees: line.Degrees);
 
-        void End(Spot start, Spot tip) =>
+        void Head(Spot start, Spot tip) =>
             _marks.Add(
                 new Mark.Line(Paths.At(start), Paths.At(tip), pen)
                 {
@@ -99,6 +87,81 @@ internal sealed class Draft(FigureStyle style)
                     HeadSize = Points.Of(3.2),
                 }
             );
+    }
+
+    /// <summary>What a dimension takes up.</summary>
+    public Box DimensionBox(Spot from, Spot to, string text)
+    {
+        DimensionLine line = LineFor(from, to, text);
+        Box words = TurnedBox(
+            LabelSize.BoxAt(text, line.Middle, Style.Medium.Value),
+            line.Middle,
+            line.Degrees
+        );
+        return Box.Of([line.A + (line.Outward * 2.5), line.B + (line.Outward * 2.5)])
+            .With(words)
+            .Grown(0.5);
+    }
+
+    /// <param name="Breaks">Whether the words stand in the line; else outside it.</param>
+    private readonly record struct DimensionLine(
+        Spot A,
+        Spot B,
+        Spot Outward,
+        Spot Middle,
+        double Width,
+        bool Breaks,
+        double Degrees
+    );
+
+    private DimensionLine LineFor(Spot from, Spot to, string text)
+    {
+        double length = Math.Max((to - from).Length, 1e-9);
+        Spot along = (to - from) * (1 / length);
+        var outward = new Spot(along.Y, -along.X);
+        double size = Style.Medium.Value,
+            away = 3 + (size * LabelSize.Capital / 2);
+        Spot a = from + (outward * away),
+            b = to + (outward * away);
+        double width = LabelSize.Width(text, size);
+        bool breaks = width + 14 <= length;
+        Spot middle = Spot.Between(a, b, 0.5);
+        // Words run along the line and are never upside down.
+        double degrees = Math.Atan2(along.Y, along.X) * 180 / Math.PI;
+        degrees =
+            degrees > 90.01 ? degrees - 180
+            : degrees < -90.01 ? degrees + 180
+            : degrees;
+        degrees = Math.Abs(degrees) < 0.01 ? 0 : Math.Round(degrees, 2);
+        if (!breaks)
+        {
+            middle += outward * ((size * LabelSize.Capital / 2) + 3);
+        }
+        return new(a, b, outward, middle, width, breaks, degrees);
+    }
+
+    /// <summary>An arrow in one piece with a white rim, in sight on any fabric.</summary>
+    public void CasedArrow(Spot from, Spot to)
+    {
+        double length = Math.Max((to - from).Length, 1e-9),
+            head = Math.Min(5, length * 0.6),
+            half = Style.Bold.Value / 2,
+            wing = head * 0.42;
+        Spot along = (to - from) * (1 / length);
+        var aside = new Spot(-along.Y, along.X);
+        Spot neck = to - (along * head);
+        VectorPath path = Paths.Closed(
+            from + (aside * half),
+            neck + (aside * half),
+            neck + (aside * wing),
+            to,
+            neck - (aside * wing),
+            neck - (aside * half),
+            from - (aside * half)
+        );
+        Area(path, stroke: Style.Pen(Points.Of(2), Ink.White));
+        Area(path, Style.Ink);
+        Board.TakeLine(from, to, (2 * wing) + 1);
     }
 
     /// <summary>A small arrow the way a seam is pressed; with two heads where it is pressed open.</summary>

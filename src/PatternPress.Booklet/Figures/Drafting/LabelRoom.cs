@@ -101,6 +101,25 @@ internal static class LabelRoom
         return slack;
     }
 
+    /// <summary>Whether a box and a shape share any place.</summary>
+    public static bool Touches(ReadOnlySpan<Spot> shape, Box box)
+    {
+        if (Holds(shape, box.Center))
+        {
+            return true;
+        }
+        for (int i = 0; i < shape.Length; i++)
+        {
+            Spot a = shape[i] - box.Center,
+                b = shape[(i + 1) % shape.Length] - box.Center;
+            if (BoxToEdge(a, b, box.Width / 2, box.Height / 2) < 0)
+            {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /// <summary>Whether a place lies inside a polygon (even-odd rule).</summary>
     public static bool Holds(ReadOnlySpan<Spot> shape, Spot place)
     {
