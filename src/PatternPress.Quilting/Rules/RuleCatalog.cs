@@ -85,6 +85,21 @@ public static class RuleCatalog
             PP0228_LookalikeKeys.Instance,
             PP0229_RepeatedName.Instance,
             PP0230_WrongNumberOfEntries.Instance,
+            PP0441_UnreadableFigure.Instance,
+            PP0442_UnknownFigure.Instance,
+            PP0443_UnknownFabricQuoted.Instance,
+            PP0444_UnknownSizeQuoted.Instance,
+            PP0445_UnknownThingQuoted.Instance,
+            PP0446_WrongValuesQuoted.Instance,
+            PP0447_ProgramInText.Instance,
+            PP0448_OverlongText.Instance,
+            PP0449_PictureInText.Instance,
+            PP0450_UnsafeLink.Instance,
+            PP0451_NoteWithoutPlace.Instance,
+            PP0452_BrokenTemplate.Instance,
+            PP0453_UnsuitableLook.Instance,
+            PP0454_UnknownSection.Instance,
+            PP0455_MissingTemplate.Instance,
         ];
 
     /// <summary>All rules of this project by code.</summary>

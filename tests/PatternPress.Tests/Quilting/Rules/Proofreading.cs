@@ -1,3 +1,5 @@
+using PatternPress.Booklet.Sections;
+using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Compiling;
 using PatternPress.Source;
 using PatternPress.Source.Diagnostics;
@@ -12,6 +14,18 @@ internal static class Proofreading
     {
         SyntaxTree tree = SyntaxTree.Read(file, yaml);
         source = tree.Source;
-        return Compiler.Compile("test", tree, null).Diagnostics;
+        Compilation compilation = Compiler.Compile("test", tree, null);
+        return compilation.Tables is null
+            ? compilation.Diagnostics
+            :
+            [
+                .. compilation.Diagnostics,
+                .. ProseCheck.Check(
+                    compilation.Pattern!,
+                    compilation.Tables,
+                    tree,
+                    SectionCatalog.Names
+                ),
+            ];
     }
 }

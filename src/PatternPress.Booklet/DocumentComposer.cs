@@ -1,0 +1,203 @@
+using System.Collections.Immutable;
+using PatternPress.Booklet.Figures;
+using PatternPress.Booklet.Sections;
+using PatternPress.Booklet.Words;
+using PatternPress.Quilting.Model;
+using PatternPress.Source.Diagnostics;
+using PatternPress.Typesetting;
+using PatternPress.Typesetting.Blocks;
+using PatternPress.Typesetting.Drawings;
+using PatternPress.Typesetting.Inlines;
+using Block = PatternPress.Typesetting.Blocks.Block;
+
+namespace PatternPress.Booklet;
+
+/// <summary>
+/// Composes a pattern's documents out of sections. Reads no files and no clock; may be asked for several documents at
+/// once.
+/// </summary>
+public sealed class DocumentComposer
+{
+    private readonly Manuscript manuscript;
+    private readonly Templates templates;
+    private readonly Lazy<Palette> palette;
+
+    public DocumentComposer(Manuscript manuscript, Templates templates)
+    {
+        this.manuscript = manuscript;
+        this.templates = templates;
+        palette = new Lazy<Palette>(() =>
+            Palette.Of(manuscript.Pattern, manuscript.Quilts, FigureStyle.Colored)
+        );
+    }
+
+    /// <summary>The documents there are to compose.</summary>
+    public ImmutableArray<DocumentPlan> Plans => templates.Documents;
+
+    /// <summary>Composes one document for one paper.</summary>
+    public ComposedDocument Compose(DocumentPlan plan, PaperSize paper)
+    {
+        var diagnostics = new DiagnosticList();
+        var context = new SectionContext(
+            manuscript,
+            templates,
+            plan,
+            paper,
+            [.. plan.Sections],
+            palette,
+            diagnostics
+        );
+        ImmutableArray<(string Name, ImmutableArray<Block> Blocks)> sections = Build(context, plan);
+        PatternInfo info = manuscript.Pattern.Info;
+        var document = new Document(
+            new DocumentInformation(TitleOf(plan), info.Date)
+            {
+                Language = info.Language.Length > 0 ? info.Language : "en",
+                Author = info.Designer,
+                Subject = info.Subtitle ?? "",
+                Edition = info.Edition.Value,
+                Rights = info.Copyright ?? "",
+            },
+            context.Theme.Styles,
+            Sequences(sections, plan, context)
+        );
+        return new ComposedDocument(plan, paper, document, diagnostics.ToImmutable());
+    }
+
+    private string TitleOf(DocumentPlan plan)
+    {
+        string title = manuscript.Pattern.Info.Title.Value;
+        return plan.Title.Length == 0 ? title : $"{title}: {plan.Title}";
+    }
+
+    private static ImmutableArray<(string Name, ImmutableArray<Block> Blocks)> Build(
+        SectionContext context,
+        DocumentPlan plan
+    )
+    {
+        var built = new ImmutableArray<Block>[plan.Sections.Length];
+        foreach (bool last in new[] { false, true })
+        {
+            for (int i = 0; i < plan.Sections.Length; i++)
+            {
+                Section section = SectionCatalog.Find(plan.Sections[i])!;
+                if (section.ComesLast == last)
+                {
+                    built[i] = WithNotes(section.Build(context), section.Name, context);
+                }
+            }
+            if (!last)
+            {
+                context.TextOfOthers = string.Concat(
+                    built.Where(b => !b.IsDefault).Select(b => PlainText.Of(b))
+                );
+            }
+        }
+        return [.. plan.Sections.Zip(built).Where(s => !s.Second.IsEmpty)];
+    }
+
+    /// <summary>The designer's notes: one below the section's heading, one at its end.</summary>
+    private static ImmutableArray<Block> WithNotes(
+        ImmutableArray<Block> blocks,
+        string section,
+        SectionContext context
+    )
+    {
+        if (blocks.IsEmpty)
+        {
+            return blocks;
+        }
+        int heading = 0;
+        while (heading < blocks.Length && blocks[heading] is not Heading)
+        {
+            heading++;
+        }
+        return blocks
+            .InsertRange(Math.Min(heading + 1, blocks.Length), context.Note(section))
+            .AddRange(context.Note($"{section}-end"));
+    }
+
+    private static ImmutableArray<PageSequence> Sequences(
+        ImmutableArray<(string Name, ImmutableArray<Block> Blocks)> sections,
+        DocumentPlan plan,
+        SectionContext context
+    )
+    {
+        var sequences = ImmutableArray.CreateBuilder<PageSequence>();
+        var frame = new PageFrame(context.Paper, context.Theme.Margins)
+        {
+            Footer = Footer(plan, context),
+            FooterGap = 20.Pt,
+        };
+        int first = 0;
+        if (plan.Covered && sections.Length > 0)
+        {
+            sequences.Add(
+                new PageSequence(frame with { Footer = null }, new Stack(sections[0].Blocks))
+            );
+            first = 1;
+        }
+        var body = ImmutableArray.CreateBuilder<Block>();
+        for (int i = first; i < sections.Length; i++)
+        {
+            if (i > first && plan.NewPage.Contains(sections[i].Name))
+            {
+                body.Add(new PageBreak());
+            }
+            body.AddRange(sections[i].Blocks);
+        }
+        if (body.Count > 0)
+        {
+            sequences.Add(new PageSequence(frame, new Stack(body.ToImmutable())));
+        }
+        return sequences.ToImmutable();
+    }
+
+    /// <summary>Pattern, edition and designer at the left, the page at the right, below a thin rule.</summary>
+    private static Stack Footer(DocumentPlan plan, SectionContext context)
+    {
+        PatternInfo info = context.Pattern.Info;
+        Labels labels = context.Labels;
+        string what = string.Join(
+            " \u00b7 ",
+            new[]
+            {
+                Typography.Set(info.Title.Value),
+                plan.Title,
+                labels.Format("edition", info.Edition.Value),
+                info.Designer,
+            }.Where(w => w.Length > 0)
+        );
+        string page = labels["page-of-pages"];
+        int x = page.IndexOf("{0}", StringComparison.Ordinal),
+            y = page.IndexOf("{1}", StringComparison.Ordinal);
+        ImmutableArray<Inline> number =
+            x < 0 || y < x
+                ? [PageField.Page]
+                :
+                [
+                    new Run(page[..x]),
+                    PageField.Page,
+                    new Run(page[(x + 3)..y]),
+                    PageField.PageCount,
+                    new Run(page[(y + 3)..]),
+                ];
+        return new Stack(
+            new Rule(new Stroke(0.5.Pt, context.Theme.Rule)) { SpaceAfter = 5.Pt },
+            new Columns(
+                Column.Share(new Text(what, "footer")),
+                Column.Natural(new Text(number, "footer"))
+            )
+        );
+    }
+}
+
+/// <summary>A document ready to be set in pages.</summary>
+/// <param name="Diagnostics">What was found wrong with the templates; the document is complete all the same. The
+/// designer's own texts are checked by <see cref="ProseCheck"/>.</param>
+public sealed record ComposedDocument(
+    DocumentPlan Plan,
+    PaperSize Paper,
+    Document Document,
+    ImmutableArray<Diagnostic> Diagnostics
+);

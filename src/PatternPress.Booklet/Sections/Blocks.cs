@@ -1,0 +1,229 @@
+using System.Collections.Immutable;
+using PatternPress.Booklet.Words;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Tables;
+using PatternPress.Typesetting;
+using PatternPress.Typesetting.Blocks;
+using PatternPress.Typesetting.Inlines;
+
+namespace PatternPress.Booklet.Sections;
+
+/// <summary>The blocks: each in colour and taken apart, how it goes together, its check size, how many of each coloring.</summary>
+internal sealed class Blocks : Section
+{
+    public override string Name => "blocks";
+
+    public override ImmutableArray<Block> Build(SectionContext context)
+    {
+        ImmutableArray<BlockRow> pieced =
+        [
+            .. context.Tables.Blocks.Where(b => b.Block is not null),
+        ];
+        ImmutableArray<BlockRow> plain = [.. context.Tables.Blocks.Where(b => b.Block is null)];
+        List<IGrouping<string, BlockRow>> designs = [.. pieced.GroupBy(b => b.Block!)];
+        if (designs.Count == 0 && plain.IsEmpty)
+        {
+            return [];
+        }
+        return context.Fill(
+            Name,
+            WordData
+                .Empty.With("block_designs", designs.Count)
+                .With("plain_blocks", plain.Length > 0),
+            new Dictionary<string, ImmutableArray<Block>>
+            {
+                ["blocks"] =
+                [
+                    .. designs.SelectMany(d => Design([.. d], context)),
+                    .. Plain(plain, context),
+                ],
+            },
+            Name
+        );
+    }
+
+    private static IEnumerable<Block> Design(ImmutableArray<BlockRow> rows, SectionContext context)
+    {
+        BlockRow first = rows[0];
+        yield return new Heading(3, Typography.Set(first.Name)) { Name = $"block-{first.Block}" };
+        foreach (Block note in context.Note($"block-{first.Block}"))
+        {
+            yield return note;
+        }
+        if (context.Pattern.Block(first.Block!) is { } design)
+        {
+            foreach (Block note in context.NoteOf(design))
+            {
+                yield return note;
+            }
+        }
+        BlockSewing sewing = context.Figures.SewingOf(first);
+        foreach (
+            Block block in context.Fill(
+                "block",
+                WordData
+                    .Empty.With("block", MarkdownText.Escape(first.Name))
+                    .With("sewn_in", sewing.Way)
+                    .With("rows", sewing.Rows)
+                    .With("one_piece", first.Parts.Length == 1)
+                    .With(
+                        "unfinished",
+                        context.Sized(i =>
+                            Square(rows, i, c => (c.UnfinishedWidth, c.UnfinishedHeight), context)
+                        )
+                    )
+                    .With(
+                        "finished",
+                        context.Sized(i =>
+                            Square(rows, i, c => (c.FinishedWidth, c.FinishedHeight), context)
+                        )
+                    ),
+                new Dictionary<string, ImmutableArray<Block>>
+                {
+                    ["picture"] = Pictures(first, context),
+                    ["colorings"] = Colorings(rows, context),
+                }
+            )
+        )
+        {
+            yield return block;
+        }
+    }
+
+    private static ImmutableArray<Block> Pictures(BlockRow row, SectionContext context)
+    {
+        Figure? whole = context.Figures.Block(row, 170.Pt);
+        Figure? apart = context.Figures.BlockApart(row, context.TextWidth - 200.Pt, 230.Pt);
+        return (whole, apart) switch
+        {
+            (null, null) => [],
+            ({ } one, null) => [one],
+            (null, { } one) => [one],
+            ({ } left, { } right) =>
+            [
+                new KeepTogether(
+                    new Columns(
+                        new Column(new ColumnWidth.Fixed(170.Pt), left)
+                        {
+                            Vertical = VerticalAlignment.Middle,
+                        },
+                        new Column(new ColumnWidth.Share(), right)
+                        {
+                            Vertical = VerticalAlignment.Middle,
+                        }
+                    )
+                    {
+                        Gap = 26.Pt,
+                    }
+                ),
+                new Gap(8.Pt),
+            ],
+        };
+    }
+
+    /// <summary>Each coloring: picture, what it is sewn from, how many to make.</summary>
+    private static ImmutableArray<Block> Colorings(
+        ImmutableArray<BlockRow> rows,
+        SectionContext context
+    )
+    {
+        Labels labels = context.Labels;
+        var table = new SizeTable(context, labels["block"], "", labels["fabrics"])
+        {
+            Summary = labels.Format("summary-block", rows[0].Name),
+        };
+        foreach (BlockRow row in rows)
+        {
+            table.Add(
+                [
+                    Cells.Head(
+                        Cells.Strong(
+                            row.Number > 1 ? $"{row.Coloring} ({row.Number})" : row.Coloring
+                        )
+                    ),
+                    new TableCell(
+                        context.Figures.Block(row, 44.Pt) is { } picture
+                            ? picture
+                            : new Text("", "table")
+                    )
+                    {
+                        Vertical = VerticalAlignment.Middle,
+                    },
+                    new TableCell(new Stack(Parts(row, context).Select(Cells.Plain))),
+                ],
+                i =>
+                    row.BySize[i] is { } cell
+                        ? Cells.Strong(labels.Format("make", cell.Count))
+                        : null
+            );
+        }
+        return table.ToBlocks();
+    }
+
+    /// <summary>"ray: B Amber" for each part of a coloring, parts of one fabric together.</summary>
+    private static IEnumerable<string> Parts(BlockRow row, SectionContext context)
+    {
+        Coloring? coloring = context.Pattern.Coloring(row.Coloring);
+        BlockDesign? design = row.Block is null ? null : context.Pattern.Block(row.Block);
+        if (coloring is null || design is null)
+        {
+            yield break;
+        }
+        foreach (
+            IGrouping<string, string> fabric in design
+                .Parts.Where(p => coloring.Fabrics.ContainsKey(p.Value))
+                .GroupBy(p => coloring.Fabrics[p.Value], p => p.Value)
+        )
+        {
+            yield return $"{string.Join(", ", fabric)}: {fabric.Key} {context.Fabric(fabric.Key)?.Name}";
+        }
+    }
+
+    private static IEnumerable<Block> Plain(ImmutableArray<BlockRow> rows, SectionContext context)
+    {
+        if (rows.IsEmpty)
+        {
+            yield break;
+        }
+        Labels labels = context.Labels;
+        yield return new Heading(3, labels["plain-blocks"]) { Name = "blocks-plain" };
+        var table = new SizeTable(context, labels["block"], "")
+        {
+            Summary = labels["plain-blocks"],
+        };
+        foreach (BlockRow row in rows)
+        {
+            string? cut = row.Parts.IsEmpty ? null : row.Parts[0].Cut;
+            table.Add(
+                [Cells.Head(Cells.Strong(row.Coloring)), new TableCell(Cells.Plain(cut ?? ""))],
+                i =>
+                    row.BySize[i] is { } cell
+                        ? Cells.Lines(
+                            $"{cell.Count}",
+                            context.Numbers.Square(cell.UnfinishedWidth, cell.UnfinishedHeight)
+                        )
+                        : null
+            );
+        }
+        foreach (Block block in table.ToBlocks())
+        {
+            yield return block;
+        }
+    }
+
+    private static string? Square(
+        ImmutableArray<BlockRow> rows,
+        int size,
+        Func<BlockCell, (Quilting.Measures.Length Width, Quilting.Measures.Length Height)> side,
+        SectionContext context
+    )
+    {
+        IEnumerable<string> squares = rows.Select(r => r.BySize[size])
+            .Where(c => c is not null)
+            .Select(c => side(c!))
+            .Select(s => context.Numbers.Square(s.Width, s.Height))
+            .Distinct();
+        string joined = string.Join(", ", squares);
+        return joined.Length == 0 ? null : joined;
+    }
+}

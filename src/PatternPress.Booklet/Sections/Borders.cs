@@ -1,0 +1,194 @@
+using System.Collections.Immutable;
+using PatternPress.Booklet.Words;
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Tables;
+using PatternPress.Typesetting;
+using PatternPress.Typesetting.Blocks;
+using PatternPress.Typesetting.Styles;
+
+namespace PatternPress.Booklet.Sections;
+
+/// <summary>The borders from the inside out: how to measure, join and sew them, and how long they are.</summary>
+internal sealed class Borders : Section
+{
+    public override string Name => "borders";
+
+    public override ImmutableArray<Block> Build(SectionContext context)
+    {
+        ImmutableArray<BorderRow> borders = context.Tables.Borders;
+        return borders.IsEmpty
+            ? []
+            : context.Fill(
+                Name,
+                WordData.Empty.With("joined", borders.Any(IsJoined)),
+                new Dictionary<string, ImmutableArray<Block>>
+                {
+                    ["measuring"] = Measuring(context),
+                    ["diagram"] = Diagram(context),
+                    ["borders"] = [.. borders.SelectMany(b => Border(b, context))],
+                },
+                Name
+            );
+    }
+
+    private static bool IsJoined(BorderRow border) =>
+        border.BySize.Any(c => c is { Joined.IsEmpty: false });
+
+    private static ImmutableArray<Block> Diagram(SectionContext context) =>
+        context.Figures.Borders(
+            (context.Sizes.Length - 1) / 2,
+            context.TextWidth,
+            context.TextHeight.Scale(0.3)
+        )
+            is { } figure
+            ? [figure with { Alignment = Alignment.Left, SpaceBefore = 4.Pt, SpaceAfter = 10.Pt }]
+            : [];
+
+    private static ImmutableArray<Block> Measuring(SectionContext context) =>
+        context.Figures.BorderMeasuring(
+            (context.Sizes.Length - 1) / 2,
+            context.TextWidth.Scale(0.62),
+            130.Pt
+        )
+            is { } figure
+            ? [figure with { SpaceBefore = 4.Pt, SpaceAfter = 10.Pt }]
+            : [];
+
+    private static IEnumerable<Block> Border(BorderRow border, SectionContext context)
+    {
+        string name = CutWords.BorderName(border.Number, context);
+        yield return new Heading(3, Capitalized(name)) { Name = $"border-{border.Number}" };
+        foreach (Block note in context.Note($"border-{border.Number}"))
+        {
+            yield return note;
+        }
+        foreach (
+            BorderCorners corners in border
+                .BySize.Where(c => c is not null)
+                .Select(c => c!.Corners)
+                .Distinct()
+        )
+        {
+            foreach (
+                Block block in context.Fill(
+                    "border",
+                    WordData
+                        .Empty.With(
+                            "corners",
+                            corners switch
+                            {
+                                BorderCorners.Squares => "squares",
+                                BorderCorners.TopFirst => "top",
+                                _ => "sides",
+                            }
+                        )
+                        .With("border", MarkdownText.Escape(name)),
+                    new Dictionary<string, ImmutableArray<Block>>
+                    {
+                        ["strips"] = Strips(border, corners, context),
+                    }
+                )
+            )
+            {
+                yield return block;
+            }
+        }
+    }
+
+    private static ImmutableArray<Block> Strips(
+        BorderRow border,
+        BorderCorners corners,
+        SectionContext context
+    )
+    {
+        Labels labels = context.Labels;
+        BorderCell?[] bySize =
+        [
+            .. border.BySize.Select(c => c is not null && c.Corners == corners ? c : null),
+        ];
+        var table = new SizeTable(context, "", labels["piece"])
+        {
+            Summary = labels.Format("summary-border", border.Number),
+        };
+        foreach (
+            string cut in bySize
+                .SelectMany(c => c?.Joined.Select(j => j.Cut) ?? [])
+                .Distinct()
+                .Order(StringComparer.Ordinal)
+        )
+        {
+            table.Add(
+                [Cells.Head(Cells.Plain(labels["join-strips"])), new TableCell(Cells.Strong(cut))],
+                i =>
+                    bySize[i]?.Joined.FirstOrDefault(j => j.Cut == cut) is { } joined
+                        ? Cells.Lines(
+                            labels.Count("strip-count", joined.Strips),
+                            labels.Format("joined-length", context.Numbers.Measure(joined.Length))
+                        )
+                        : null
+            );
+        }
+        foreach (
+            (BorderPart part, string cut) in bySize
+                .SelectMany(c => c?.Parts ?? [])
+                .Select(p => (p.Part, p.Cut))
+                .Distinct()
+                .OrderBy(p => Order(p.Part, corners))
+        )
+        {
+            table.Add(
+                [
+                    Cells.Head(
+                        Cells.Plain(
+                            labels[
+                                part switch
+                                {
+                                    BorderPart.Sides => "side-strips",
+                                    BorderPart.TopAndBottom => "top-bottom-strips",
+                                    _ => "corner-squares",
+                                }
+                            ]
+                        )
+                    ),
+                    new TableCell(Cells.Strong(cut)),
+                ],
+                i =>
+                    bySize[i]?.Parts.FirstOrDefault(p => p.Part == part && p.Cut == cut) is { } row
+                        ? Cells.Lines(
+                            labels.Count(
+                                part == BorderPart.Corners ? "square-count" : "strip-count",
+                                row.Count
+                            ),
+                            context.Numbers.Square(row.Width, row.Length)
+                        )
+                        : null
+            );
+        }
+        table.Add(
+            labels["quilt-with-border"],
+            i =>
+                bySize[i] is { } cell
+                    ? context.Numbers.Size(
+                        cell.OutsideWidth + (context.Sizes[i].Seam * 2),
+                        cell.OutsideHeight + (context.Sizes[i].Seam * 2)
+                    )
+                    : null
+        );
+        return table.ToBlocks();
+    }
+
+    /// <summary>In the order they are sewn; corner squares are sewn to the second pair first.</summary>
+    private static int Order(BorderPart part, BorderCorners corners) =>
+        (part, corners) switch
+        {
+            (BorderPart.Sides, BorderCorners.TopFirst) => 2,
+            (BorderPart.TopAndBottom, BorderCorners.TopFirst) => 1,
+            (BorderPart.Sides, _) => 1,
+            (BorderPart.Corners, _) => 2,
+            _ => 3,
+        };
+
+    private static string Capitalized(string name) =>
+        name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
+}

@@ -1,0 +1,80 @@
+using PatternPress.Booklet.Words;
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Resolving;
+using PatternPress.Quilting.Tables;
+using PatternPress.Quilting.Techniques;
+
+namespace PatternPress.Booklet.Sections;
+
+/// <summary>Says in words what pieces are cut for.</summary>
+internal static class CutWords
+{
+    /// <summary>"large squares for Unit 1", "Lamp block", "inner border, sides".</summary>
+    public static string Purpose(CutRow row, SectionContext context)
+    {
+        Labels labels = context.Labels;
+        return row.Purpose switch
+        {
+            CutPurpose.UnitPiece unit => labels.Format(
+                "for-unit-piece",
+                unit.Piece,
+                UnitName(unit.Unit, labels)
+            ),
+            CutPurpose.BlockPatch => labels.Format(
+                "for-block-patch",
+                labels.List(BlockNames(row, context))
+            ),
+            CutPurpose.PlainBlock => labels["for-plain-block"],
+            CutPurpose.Sashing sashing => labels[
+                sashing.Kind switch
+                {
+                    SashKind.Upright => "sashing-upright",
+                    SashKind.Level => "sashing-level",
+                    SashKind.Row => "sashing-row",
+                    _ => "cornerstones",
+                }
+            ],
+            CutPurpose.SashingJoined => labels["sashing-joined"],
+            CutPurpose.Border border => labels.Format(
+                border.Part switch
+                {
+                    BorderPart.Sides => "border-sides",
+                    BorderPart.TopAndBottom => "border-top-bottom",
+                    BorderPart.Corners => "border-corners",
+                    _ => "border-joined",
+                },
+                BorderName(border.Number, context)
+            ),
+            _ => labels["binding-strips"],
+        };
+    }
+
+    /// <summary>What is done to a square after it is cut; null for nothing.</summary>
+    public static string? After(PieceCut after, Labels labels) =>
+        after switch
+        {
+            PieceCut.OnceDiagonally => labels["cut-once"],
+            PieceCut.TwiceDiagonally => labels["cut-twice"],
+            _ => null,
+        };
+
+    /// <summary>"Unit 1a".</summary>
+    public static string UnitName(string label, Labels labels) =>
+        labels.Format("unit-called", label);
+
+    /// <summary>The designer's name of a border, or "border 1".</summary>
+    public static string BorderName(int number, SectionContext context)
+    {
+        string? name = context
+            .Tables.Borders.FirstOrDefault(b => b.Number == number)
+            ?.BySize.Select(c => c?.Name)
+            .FirstOrDefault(n => !string.IsNullOrWhiteSpace(n));
+        return name ?? context.Labels.Format("border-called", number);
+    }
+
+    private static IEnumerable<string> BlockNames(CutRow row, SectionContext context) =>
+        row
+            .Uses.Select(u => u.Block)
+            .Distinct()
+            .Select(key => context.Tables.Blocks.FirstOrDefault(b => b.Block == key)?.Name ?? key);
+}

@@ -1,0 +1,234 @@
+using System.Collections.Immutable;
+using PatternPress.Booklet.Figures;
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Finishing;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Resolving;
+using PatternPress.Quilting.Tables;
+using PatternPress.Quilting.Techniques;
+using PatternPress.Typesetting;
+using PatternPress.Typesetting.Blocks;
+using PatternPress.Typesetting.Inlines;
+
+namespace PatternPress.Booklet.Sections;
+
+/// <summary>
+/// The drawings that sections place, as blocks with their words for those who cannot see them. The one place where
+/// sections and figures meet. Null where a drawing does not exist.
+/// </summary>
+public sealed class SectionFigures
+{
+    private readonly SectionContext context;
+    private readonly Lazy<Palette> palette;
+
+    internal SectionFigures(SectionContext context, Lazy<Palette> palette)
+    {
+        this.context = context;
+        this.palette = palette;
+    }
+
+    /// <summary>A swatch of a fabric that stands in a line of text.</summary>
+    public InlineDrawing Swatch(string fabric)
+    {
+        Picture picture = FabricSwatch.Draw(
+            palette.Value[fabric],
+            palette.Value.Style,
+            FigureRoom.Of(34, 12)
+        );
+        // The name of the fabric stands beside it.
+        return new InlineDrawing(picture.Drawing, 12.Pt, "") { Drop = 2.5.Pt };
+    }
+
+    /// <summary>A size in colour.</summary>
+    public Figure? Quilt(int size, Points width, Points height) =>
+        QuiltOf(size) is { } quilt
+            ? Set(QuiltPicture.Draw(quilt, palette.Value, new FigureRoom(width, height)))
+            : null;
+
+    /// <summary>A size in outline.</summary>
+    public Figure? ColoringPage(int size, Points width, Points height) =>
+        QuiltOf(size) is { } quilt
+            ? Set(Figures.ColoringPage.Draw(quilt, palette.Value, new FigureRoom(width, height)))
+            : null;
+
+    /// <summary>A size with letters and hatches.</summary>
+    public Figure? Placement(int size, Points width, Points height) =>
+        QuiltOf(size) is { } quilt
+            ? Set(Figures.PlacementChart.Draw(quilt, palette.Value, new FigureRoom(width, height)))
+            : null;
+
+    /// <summary>A size's rows drawn apart.</summary>
+    public Figure? Rows(int size, Points width, Points height) =>
+        QuiltOf(size) is { } quilt
+            ? Set(RowAssembly.Draw(quilt, palette.Value, new FigureRoom(width, height)))
+            : null;
+
+    /// <summary>The borders in the order they are sewn on.</summary>
+    public Figure? Borders(int size, Points width, Points height) =>
+        QuiltOf(size) is { Borders.IsEmpty: false } quilt
+            ? Set(BorderSequence.Draw(quilt, palette.Value, new FigureRoom(width, height)))
+            : null;
+
+    /// <summary>Where to measure a quilt before a border is cut.</summary>
+    public Figure? BorderMeasuring(int size, Points width, Points height) =>
+        QuiltOf(size) is { Borders.IsEmpty: false } quilt
+            ? Set(
+                BorderMeasure.Draw(
+                    quilt.Center.Height.Inches.ToDouble() / quilt.Center.Width.Inches.ToDouble(),
+                    quilt.Borders[0].Design.Corners == BorderCorners.TopFirst,
+                    palette.Value,
+                    new FigureRoom(width, height)
+                )
+            )
+            : null;
+
+    /// <summary>How the panels of a backing are sewn and lie under the quilt.</summary>
+    public Figure? Backing(int size, Points width, Points height) =>
+        QuiltOf(size) is { } quilt && BackingOf(size) is { } plan
+            ? Set(BackingLayout.Draw(quilt, plan, palette.Value, new FigureRoom(width, height)))
+            : null;
+
+    /// <summary>Backing, batting and top laid on each other.</summary>
+    public Figure? Layers(int size, Points width, Points height) =>
+        QuiltOf(size) is { } quilt && BackingOf(size) is { } plan
+            ? Set(
+                LayeringPlan.Draw(
+                    quilt,
+                    plan,
+                    context.Tables.Requirements.Batting[size] is { } batting
+                        ? new BattingPlan(
+                            batting.Width,
+                            batting.Height,
+                            batting.Overhang,
+                            batting.Package
+                        )
+                        : null,
+                    palette.Value,
+                    new FigureRoom(width, height)
+                )
+            )
+            : null;
+
+    /// <summary>How binding turns a corner.</summary>
+    public Figure? BindingTurn(Points width, Points height) =>
+        context.Tables.Binding.FirstOrDefault(b => b is not null) is { } binding
+            ? Set(
+                BindingCorner.Draw(
+                    palette.Value[binding.Fabric],
+                    context.Pattern.House,
+                    palette.Value,
+                    new FigureRoom(width, height)
+                )
+            )
+            : null;
+
+    /// <summary>A block in one coloring.</summary>
+    public Figure? Block(BlockRow row, Points side) =>
+        ColoredOf(row) is { } block
+            ? Set(
+                BlockPicture.Draw(
+                    block,
+                    context.Pattern,
+                    palette.Value,
+                    new FigureRoom(side, side),
+                    side < 60.Pt ? BlockMarking.None : BlockMarking.Letters
+                )
+            )
+            : null;
+
+    /// <summary>A block taken apart into its rows, each unit with its label.</summary>
+    public Figure? BlockApart(BlockRow row, Points width, Points height) =>
+        ColoredOf(row) is { Block: { Units.Length: > 1 } block } colored
+            ? Set(
+                BlockExploded.Draw(
+                    colored,
+                    [.. block.Units.Select(u => LabelOf(u.Region, row))],
+                    context.Pattern.House.Pressing,
+                    context.Pattern,
+                    palette.Value,
+                    new FigureRoom(width, height)
+                )
+            )
+            : null;
+
+    public Figure? Unit(UnitTable unit, UnitRow row, Points side) => null;
+
+    public Figure? Step(UnitTable unit, Step step, Points width, Points height) => null;
+
+    /// <summary>How a block's parts are sewn together.</summary>
+    public BlockSewing SewingOf(BlockRow row)
+    {
+        if (ColoredOf(row)?.Block is not { } block)
+        {
+            return new BlockSewing("rows", row.Rows.Length);
+        }
+        SewingOrder order = SewingOrder.Of(block);
+        return new BlockSewing(
+            order switch
+            {
+                SewingOrder.Around => "around",
+                SewingOrder.Group { Level: false } => "columns",
+                _ => "rows",
+            },
+            order.Rows().Length
+        );
+    }
+
+    /// <summary>The unit's label or the patch's id, as the tables name them.</summary>
+    private static string LabelOf(UnitRegion region, BlockRow row)
+    {
+        BlockPart? part = row.Parts.FirstOrDefault(p =>
+            p.Column == region.Column && p.Row == region.Row
+        );
+        return part?.Unit ?? part?.Cut ?? region.Design.Letter;
+    }
+
+    /// <summary>What the tables say of a backing, as the figures want it.</summary>
+    private BackingPlan? BackingOf(int size) =>
+        context.Tables.Backing[size] is { } cell
+            ? new BackingPlan(
+                cell.Fabric,
+                cell.Width,
+                cell.Height,
+                cell.Overhang,
+                cell.FabricWidth,
+                cell.Panels,
+                cell.PanelLength,
+                cell.Seams,
+                cell.JoinLoss,
+                default,
+                new Derivation("", [])
+            )
+            : null;
+
+    private static Figure Set(Picture picture) => new(picture.Drawing, picture.AltText);
+
+    private Quilt? QuiltOf(int size) =>
+        size < context.Manuscript.Quilts.Length ? context.Manuscript.Quilts[size] : null;
+
+    /// <summary>The block of a row as it is drawn in the first size that uses it.</summary>
+    private ColoredBlock? ColoredOf(BlockRow row)
+    {
+        for (int i = 0; i < row.BySize.Length; i++)
+        {
+            if (row.BySize[i] is null || QuiltOf(i) is not { } quilt)
+            {
+                continue;
+            }
+            ImmutableArray<ColoredBlock> same =
+            [
+                .. quilt.BlockCounts().Select(b => b.Block).Where(b => b.Key == row.Coloring),
+            ];
+            if (row.Number <= same.Length)
+            {
+                return same[row.Number - 1];
+            }
+        }
+        return null;
+    }
+}
+
+/// <summary>How a block goes together.</summary>
+/// <param name="Way">"rows", "columns" or "around" (with partial seams).</param>
+/// <param name="Rows">How many rows or columns.</param>
+public sealed record BlockSewing(string Way, int Rows);

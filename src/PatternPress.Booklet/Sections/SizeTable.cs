@@ -1,0 +1,154 @@
+using System.Collections.Immutable;
+using PatternPress.Booklet.Words;
+using PatternPress.Typesetting.Blocks;
+
+namespace PatternPress.Booklet.Sections;
+
+/// <summary>
+/// A table with a column for each size, in the pattern's order. Where there are more sizes than fit side by side, it
+/// becomes several tables, each with all the leading columns.
+/// </summary>
+internal sealed class SizeTable(SectionContext context, params ImmutableArray<string> heads)
+{
+    /// <summary>Sizes side by side that leave a readable column each on a Letter page.</summary>
+    private const int MostSizes = 6;
+
+    private readonly List<(ImmutableArray<TableCell> Lead, ImmutableArray<Block?> BySize)> rows =
+    [];
+    private readonly Dictionary<int, string> groups = [];
+
+    public bool IsEmpty => rows.Count == 0;
+
+    /// <summary>How the columns of sizes are aligned.</summary>
+    public CellAlignment Alignment { get; init; } = CellAlignment.Left;
+
+    /// <summary>How the leading columns are aligned; left where not given.</summary>
+    public ImmutableArray<CellAlignment> LeadAlignment { get; init; } = [];
+
+    /// <summary>What the table holds, for those who hear it.</summary>
+    public string? Summary { get; init; }
+
+    /// <summary>Starts a group of rows with a line of its own.</summary>
+    public void Group(string title) => groups[rows.Count] = title;
+
+    /// <summary>Adds a row; a null cell shows a dash, a row of nothing but dashes is left out.</summary>
+    public void Add(ImmutableArray<TableCell> lead, Func<int, Block?> bySize) =>
+        rows.Add((lead, [.. context.Sizes.Select((_, i) => bySize(i))]));
+
+    public void Add(string lead, Func<int, Block?> bySize) =>
+        Add([new TableCell(new Text(lead, "table")) { IsHeader = true }], bySize);
+
+    public void Add(string lead, Func<int, string?> bySize) =>
+        Add(lead, i => bySize(i) is { } words ? new Text(words, "table") : null);
+
+    public void Add(ImmutableArray<TableCell> lead, Func<int, string?> bySize) =>
+        Add(lead, i => bySize(i) is { } words ? new Text(words, "table") : null);
+
+    public ImmutableArray<Block> ToBlocks()
+    {
+        var blocks = ImmutableArray.CreateBuilder<Block>();
+        int count = context.Sizes.Length;
+        int tables = (count + MostSizes - 1) / MostSizes;
+        for (int table = 0; table < tables; table++)
+        {
+            int from = table * count / tables,
+                to = (table + 1) * count / tables;
+            if (Part(from, to) is { } part)
+            {
+                blocks.Add(part);
+            }
+        }
+        return blocks.ToImmutable();
+    }
+
+    private Block? Part(int from, int to)
+    {
+        var made = ImmutableArray.CreateBuilder<TableRow>();
+        string? group = null;
+        for (int i = 0; i < rows.Count; i++)
+        {
+            group = groups.GetValueOrDefault(i, group!);
+            (ImmutableArray<TableCell> lead, ImmutableArray<Block?> bySize) = rows[i];
+            ReadOnlySpan<Block?> cells = bySize.AsSpan(from, to - from);
+            if (cells.IndexOfAnyExcept((Block?)null) < 0)
+            {
+                continue;
+            }
+            if (group is not null)
+            {
+                made.Add(
+                    new TableRow([
+                        new TableCell(new Text(group, "table-group"), heads.Length + to - from)
+                        {
+                            IsHeader = true,
+                        },
+                    ])
+                    {
+                        KeepWithNext = true,
+                        RuleAbove = made.Count > 0,
+                    }
+                );
+                group = null;
+            }
+            var all = ImmutableArray.CreateBuilder<TableCell>();
+            all.AddRange(lead);
+            foreach (Block? cell in cells)
+            {
+                all.Add(new TableCell(cell ?? new Text(context.Labels["none"], "table")));
+            }
+            made.Add(new TableRow(all.ToImmutable()));
+        }
+        if (made.Count == 0)
+        {
+            return null;
+        }
+        // A table is not begun at the foot of a page with a single row.
+        if (made.Count > 2 && !made[0].KeepWithNext)
+        {
+            made[0] = made[0] with { KeepWithNext = true };
+        }
+        return new Table(Columns(to - from), made.ToImmutable())
+        {
+            Header = [Header(from, to)],
+            Style = TableLooks.Of(context.Theme),
+            Summary = Summary,
+        };
+    }
+
+    private ImmutableArray<TableColumn> Columns(int sizes)
+    {
+        var columns = ImmutableArray.CreateBuilder<TableColumn>();
+        for (int i = 0; i < heads.Length; i++)
+        {
+            columns.Add(
+                TableColumn.Natural(
+                    i < LeadAlignment.Length ? LeadAlignment[i] : CellAlignment.Left
+                )
+            );
+        }
+        for (int i = 0; i < sizes; i++)
+        {
+            columns.Add(TableColumn.Natural(Alignment));
+        }
+        return columns.ToImmutable();
+    }
+
+    private TableRow Header(int from, int to)
+    {
+        var cells = ImmutableArray.CreateBuilder<TableCell>();
+        foreach (string head in heads)
+        {
+            cells.Add(new TableCell(new Text(head, "table-head")));
+        }
+        for (int i = from; i < to; i++)
+        {
+            cells.Add(
+                new TableCell(new Text(context.Sizes[i].Name, "table-head"))
+                {
+                    Alignment = Alignment == CellAlignment.Number ? CellAlignment.Left : Alignment,
+                }
+            );
+        }
+        return new TableRow(cells.ToImmutable());
+    }
+}

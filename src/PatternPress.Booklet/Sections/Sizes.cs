@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using PatternPress.Booklet.Words;
+using PatternPress.Quilting.Tables;
+using PatternPress.Typesetting.Blocks;
+
+namespace PatternPress.Booklet.Sections;
+
+/// <summary>The sizes side by side: what each measures and how many blocks it has.</summary>
+internal sealed class Sizes : Section
+{
+    public override string Name => "sizes";
+
+    public override ImmutableArray<Block> Build(SectionContext context) =>
+        context.Fill(
+            Name,
+            null,
+            new Dictionary<string, ImmutableArray<Block>> { ["sizes"] = Table(context) },
+            Name
+        );
+
+    private static ImmutableArray<Block> Table(SectionContext context)
+    {
+        Labels labels = context.Labels;
+        NumberWords numbers = context.Numbers;
+        var table = new SizeTable(context, "") { Summary = labels["summary-sizes"] };
+        table.Add(
+            labels["finished-quilt"],
+            i => numbers.Size(context.Sizes[i].Width, context.Sizes[i].Height)
+        );
+        table.Add(
+            labels["layout"],
+            i => labels.Format("across-down", context.Sizes[i].Across, context.Sizes[i].Down)
+        );
+        table.Add(labels["block-count"], i => $"{context.Sizes[i].Blocks}");
+        foreach (
+            IGrouping<string, BlockRow> block in context
+                .Tables.Blocks.Where(b => b.Block is not null)
+                .GroupBy(b => b.Block!)
+        )
+        {
+            table.Add(
+                labels.Format("finished-block", block.First().Name),
+                i =>
+                    Joined(
+                        block
+                            .Select(b => b.BySize[i])
+                            .Where(c => c is not null)
+                            .Select(c => numbers.Square(c!.FinishedWidth, c.FinishedHeight))
+                    )
+            );
+        }
+        return table.ToBlocks();
+    }
+
+    private static string? Joined(IEnumerable<string> values)
+    {
+        string joined = string.Join(", ", values.Distinct());
+        return joined.Length == 0 ? null : joined;
+    }
+}

@@ -1,0 +1,222 @@
+using System.Collections.Immutable;
+using PatternPress.Booklet.Words;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Tables;
+using PatternPress.Quilting.Techniques;
+using PatternPress.Typesetting;
+using PatternPress.Typesetting.Blocks;
+using PatternPress.Typesetting.Inlines;
+
+namespace PatternPress.Booklet.Sections;
+
+/// <summary>The units to sew: what a batch takes, how many to make, the steps with their diagrams.</summary>
+internal sealed class Units : Section
+{
+    public override string Name => "units";
+
+    public override ImmutableArray<Block> Build(SectionContext context) =>
+        context.Tables.Units.IsEmpty
+            ? []
+            : context.Fill(
+                Name,
+                null,
+                new Dictionary<string, ImmutableArray<Block>>
+                {
+                    ["units"] = [.. context.Tables.Units.SelectMany(u => Unit(u, context))],
+                },
+                Name
+            );
+
+    private static IEnumerable<Block> Unit(UnitTable unit, SectionContext context)
+    {
+        yield return new Heading(
+            3,
+            FractionText.Parse(
+                context.Labels.Format("unit-heading", unit.Number, unit.TechniqueName)
+            )
+        )
+        {
+            Name = $"unit-{unit.Number}",
+        };
+        foreach (Block note in context.Note($"unit-{unit.Number}"))
+        {
+            yield return note;
+        }
+        UnitWords words = new(unit, context);
+        foreach (
+            Block block in context.Fill(
+                "unit",
+                words.Data,
+                new Dictionary<string, ImmutableArray<Block>>
+                {
+                    ["intro"] = context.StepIntro(unit.Technique, words.Data),
+                    ["counts"] = Counts(unit, words, context),
+                    ["measures"] = Measures(unit, context),
+                    ["steps"] = [.. UnitSteps.Of(unit, words, context)],
+                }
+            )
+        )
+        {
+            yield return block;
+        }
+    }
+
+    /// <summary>A row for each combination of fabrics: picture, pieces of a batch, how many to make.</summary>
+    private static ImmutableArray<Block> Counts(
+        UnitTable unit,
+        UnitWords words,
+        SectionContext context
+    )
+    {
+        Labels labels = context.Labels;
+        bool pictures = unit.Rows.Any(r => context.Figures.Unit(unit, r, 36.Pt) is not null);
+        bool measured = Measured(unit, context);
+        var table = pictures
+            ? new SizeTable(context, labels["unit"], "", labels["one-batch"])
+            {
+                Summary = labels.Format("summary-unit", unit.Number),
+            }
+            : new SizeTable(context, labels["unit"], labels["one-batch"])
+            {
+                Summary = labels.Format("summary-unit", unit.Number),
+            };
+        foreach (UnitRow row in unit.Rows)
+        {
+            UnitCell? first = row.BySize.FirstOrDefault(c => c is not null);
+            if (first is null)
+            {
+                continue;
+            }
+            var lead = ImmutableArray.CreateBuilder<TableCell>();
+            lead.Add(
+                Cells.Head(
+                    words.TellsByNumber
+                        ? new Stack(
+                            Cells.Strong(row.Label),
+                            Cells.Small(
+                                string.Join(
+                                    ", ",
+                                    row.Fabrics.Select(
+                                        (f, i) => labels.Format("role-letter", i + 1, f)
+                                    )
+                                )
+                            )
+                        )
+                        : Cells.Strong(row.Label)
+                )
+            );
+            if (pictures)
+            {
+                lead.Add(
+                    new TableCell(
+                        context.Figures.Unit(unit, row, 36.Pt) is { } picture
+                            ? picture
+                            : new Text("", "table")
+                    )
+                    {
+                        Vertical = VerticalAlignment.Middle,
+                    }
+                );
+            }
+            lead.Add(
+                new TableCell(new Stack(first.Pieces.Select(p => PieceLine(p, !measured, context))))
+            );
+            table.Add(
+                lead.ToImmutable(),
+                i =>
+                    row.BySize[i] is { } cell
+                        ? Cells.Lines(Make(cell, labels), Batches(cell, labels))
+                        : null
+            );
+        }
+        return table.ToBlocks();
+    }
+
+    /// <summary>"2 B3, large square 7 1/4 in".</summary>
+    private static Text PieceLine(UnitPiece piece, bool showSize, SectionContext context)
+    {
+        string size = piece.WholeStrip
+            ? context.Labels.Format("strip-of", context.Numbers.Measure(piece.Height))
+            : context.Numbers.Square(piece.Width, piece.Height);
+        return new Text(
+            [
+                new Run($"{piece.Count}\u00a0×\u00a0"),
+                .. FractionText.Parse(piece.Cut, new InlineStyle { Bold = true }),
+                .. FractionText.Parse(showSize ? $" {piece.Name}, {size}" : $" {piece.Name}"),
+            ],
+            "table"
+        );
+    }
+
+    private static string Make(UnitCell cell, Labels labels) =>
+        cell.Made == cell.Needed
+            ? labels.Format("make", cell.Made)
+            : labels.Format("make-need", cell.Made, cell.Needed);
+
+    private static string? Batches(UnitCell cell, Labels labels) =>
+        !cell.StripSets.IsEmpty
+            ? string.Join(
+                "; ",
+                cell.StripSets.Select(s =>
+                    $"{labels.Count("strip-set-count", s.Sets)}, {labels.Format("segment-count", s.Segments)}"
+                )
+            )
+        : cell.Yield == 1 ? null
+        : labels.Count("batch-count", cell.Batches);
+
+    /// <summary>Whether the sizes of pieces differ by the size of quilt and stand in a table of their own.</summary>
+    private static bool Measured(UnitTable unit, SectionContext context) =>
+        unit.Rows.SelectMany(r => r.BySize)
+            .Where(c => c is not null)
+            .Select(c => string.Join("|", c!.Pieces.Select(p => SizeKey(p, context))))
+            .Distinct()
+            .Count() > 1;
+
+    private static string SizeKey(UnitPiece piece, SectionContext context) =>
+        $"{piece.Name} {context.Numbers.Size(piece.Width, piece.Height)}";
+
+    /// <summary>Sizes of pieces where they differ, and the size each unit must have.</summary>
+    private static ImmutableArray<Block> Measures(UnitTable unit, SectionContext context)
+    {
+        Labels labels = context.Labels;
+        UnitCell?[] bySize =
+        [
+            .. context.Sizes.Select(
+                (_, i) => unit.Rows.Select(r => r.BySize[i]).FirstOrDefault(c => c is not null)
+            ),
+        ];
+        if (!Measured(unit, context))
+        {
+            return [];
+        }
+        var table = new SizeTable(context, "")
+        {
+            Summary = labels.Format("summary-unit-sizes", unit.Number),
+        };
+        foreach (string name in bySize.SelectMany(c => Names(c)).Distinct())
+        {
+            table.Add(
+                name,
+                i =>
+                    bySize[i]?.Pieces.FirstOrDefault(p => p.Name == name) is { } piece
+                        ? piece.WholeStrip
+                            ? context.Numbers.Measure(piece.Height)
+                            : context.Numbers.Square(piece.Width, piece.Height)
+                        : null
+            );
+        }
+        table.Add(
+            labels["check-size"],
+            i =>
+                bySize[i] is { } cell
+                    ? Cells.Strong(
+                        context.Numbers.Square(cell.UnfinishedWidth, cell.UnfinishedHeight)
+                    )
+                    : null
+        );
+        return table.ToBlocks();
+    }
+
+    private static IEnumerable<string> Names(UnitCell? cell) =>
+        cell is null ? [] : cell.Pieces.Select(p => p.Name);
+}

@@ -1,0 +1,239 @@
+using System.Collections.Immutable;
+using Markdig;
+using Markdig.Extensions.Alerts;
+using Markdig.Parsers;
+using Markdig.Syntax;
+using PatternPress.Typesetting;
+using PatternPress.Typesetting.Blocks;
+using PatternPress.Typesetting.Drawings;
+using PatternPress.Typesetting.Inlines;
+using Block = PatternPress.Typesetting.Blocks.Block;
+using Columns = Markdig.Extensions.Tables.TableColumnAlign;
+using MarkdownTable = Markdig.Extensions.Tables.Table;
+using MarkdownTableCell = Markdig.Extensions.Tables.TableCell;
+using MarkdownTableRow = Markdig.Extensions.Tables.TableRow;
+
+namespace PatternPress.Booklet.Words;
+
+/// <summary>
+/// Sets Markdown: headings, paragraphs, lists, quotes as notes, warnings, tables, and places that a section fills.
+/// HTML is text like any other.
+/// </summary>
+public sealed class MarkdownBlocks
+{
+    /// <summary>Quotes in lists in quotes: deeper than this nothing is meant.</summary>
+    private const int DeepestNesting = 24;
+
+    private static readonly Lazy<MarkdownPipeline> Pipeline = new(BuildPipeline);
+
+    private readonly MarkdownSetting setting;
+    private readonly ImmutableArray<MarkdownFault>.Builder faults =
+        ImmutableArray.CreateBuilder<MarkdownFault>();
+    private readonly MarkdownInlines inlines;
+    private int headings;
+
+    private MarkdownBlocks(MarkdownSetting setting)
+    {
+        this.setting = setting;
+        inlines = new MarkdownInlines(setting, faults);
+    }
+
+    /// <summary>Turns a text into blocks; never fails.</summary>
+    public static ImmutableArray<Block> Read(
+        string markdown,
+        MarkdownSetting setting,
+        out ImmutableArray<MarkdownFault> faults
+    )
+    {
+        var reader = new MarkdownBlocks(setting);
+        ImmutableArray<Block> blocks;
+        try
+        {
+            blocks = reader.ReadAll(Markdown.Parse(markdown, Pipeline.Value), setting.Style);
+        }
+        catch (ArgumentException)
+        {
+            // How the parser says that a text is nested beyond its limit.
+            reader.faults.Add(new(MarkdownFaultKind.TooDeep, ""));
+            blocks = [];
+        }
+        faults = reader.faults.ToImmutable();
+        return blocks;
+    }
+
+    private static MarkdownPipeline BuildPipeline()
+    {
+        var builder = new MarkdownPipelineBuilder { MaximumNestingDepth = DeepestNesting };
+        builder.UsePipeTables();
+        builder.UseAlertBlocks();
+        builder.DisableHtml();
+        // An indented paragraph is a slip of the space bar, not a program.
+        builder.BlockParsers.TryRemove<IndentedCodeBlockParser>();
+        return builder.Build();
+    }
+
+    private ImmutableArray<Block> ReadAll(ContainerBlock container, string style)
+    {
+        var blocks = ImmutableArray.CreateBuilder<Block>();
+        foreach (Markdig.Syntax.Block block in container)
+        {
+            blocks.AddRange(ReadOne(block, style));
+        }
+        return blocks.DrainToImmutable();
+    }
+
+    private IEnumerable<Block> ReadOne(Markdig.Syntax.Block block, string style) =>
+        block switch
+        {
+            HeadingBlock heading => [ReadHeading(heading)],
+            ParagraphBlock paragraph => ReadParagraph(paragraph, style),
+            ListBlock list => [ReadList(list)],
+            AlertBlock alert => [ReadAlert(alert)],
+            QuoteBlock quote => [Note(ReadAll(quote, "note"), null)],
+            MarkdownTable table => [ReadTable(table)],
+            ThematicBreakBlock =>
+            [
+                new Rule(new Stroke(0.5.Pt, setting.Theme.Rule))
+                {
+                    SpaceBefore = 6.Pt,
+                    SpaceAfter = 8.Pt,
+                },
+            ],
+            LinkReferenceDefinitionGroup => [],
+            CodeBlock code => [new Text(code.Lines.ToString().Trim(), style)],
+            LeafBlock { Inline: { } inline } => [new Text(inlines.Read(inline), style)],
+            ContainerBlock container => ReadAll(container, style),
+            _ => [],
+        };
+
+    private Heading ReadHeading(HeadingBlock heading)
+    {
+        headings++;
+        string? name =
+            setting.Anchor is not { } anchor ? null
+            : headings == 1 ? anchor
+            : $"{anchor}-{headings}";
+        return new Heading(
+            Math.Min(6, heading.Level - 1 + setting.FirstHeading),
+            inlines.Read(heading.Inline!)
+        )
+        {
+            Name = name,
+            Listed = setting.Listed,
+        };
+    }
+
+    private IEnumerable<Block> ReadParagraph(ParagraphBlock paragraph, string style)
+    {
+        if (paragraph.Inline is null)
+        {
+            yield break;
+        }
+        if (inlines.PlaceIn(paragraph.Inline) is { } place)
+        {
+            if (setting.Places!.TryGetValue(place, out ImmutableArray<Block> filled))
+            {
+                foreach (Block block in filled)
+                {
+                    yield return block;
+                }
+            }
+            else
+            {
+                faults.Add(new(MarkdownFaultKind.UnknownPlace, place));
+            }
+            yield break;
+        }
+        ImmutableArray<Inline> content = inlines.Read(paragraph.Inline);
+        if (!content.IsEmpty)
+        {
+            yield return new Text(content, style);
+        }
+    }
+
+    private List ReadList(ListBlock list)
+    {
+        var items = ImmutableArray.CreateBuilder<ListItem>();
+        foreach (ListItemBlock item in list.OfType<ListItemBlock>())
+        {
+            items.Add(new ListItem(new Stack(ReadAll(item, "item"))));
+        }
+        return new List(items.DrainToImmutable())
+        {
+            Numbered = list.IsOrdered,
+            Start = int.TryParse(list.OrderedStart, out int start) ? start : 1,
+            LabelStyle = "list-label",
+            Gap = list.IsLoose ? 5.Pt : 2.Pt,
+            KeepItemsTogether = true,
+        };
+    }
+
+    private Block ReadAlert(AlertBlock alert)
+    {
+        string kind = alert.Kind.ToString().ToLowerInvariant();
+        return Note(ReadAll(alert, "note"), setting.Labels[$"alert-{kind}"]);
+    }
+
+    /// <summary>A box with a bar in the accent colour at its left.</summary>
+    private KeepTogether Note(ImmutableArray<Block> content, string? label)
+    {
+        if (label is not null)
+        {
+            content = content.Insert(0, new Text(label, "note-label"));
+        }
+        return new KeepTogether(
+            new Box(new Stack(content))
+            {
+                Padding = new Insets(12.Pt, 9.Pt, 12.Pt, 6.Pt),
+                Background = setting.Theme.Tint,
+                LeftBar = new Stroke(2.5.Pt, setting.Theme.Accent),
+                SpaceBefore = 6.Pt,
+                SpaceAfter = 10.Pt,
+            }
+        );
+    }
+
+    private Table ReadTable(MarkdownTable table)
+    {
+        int columns = table.OfType<MarkdownTableRow>().Select(r => r.Count).DefaultIfEmpty(1).Max();
+        var rows = ImmutableArray.CreateBuilder<TableRow>();
+        var header = ImmutableArray.CreateBuilder<TableRow>();
+        foreach (MarkdownTableRow row in table.OfType<MarkdownTableRow>())
+        {
+            var cells = ImmutableArray.CreateBuilder<TableCell>();
+            foreach (MarkdownTableCell cell in row.OfType<MarkdownTableCell>())
+            {
+                cells.Add(
+                    new TableCell(new Stack(ReadAll(cell, row.IsHeader ? "table-head" : "table")))
+                );
+            }
+            while (cells.Count < columns)
+            {
+                cells.Add(new TableCell(""));
+            }
+            (row.IsHeader ? header : rows).Add(new TableRow(cells.DrainToImmutable()));
+        }
+        return new Table(
+            [
+                .. Enumerable
+                    .Range(0, columns)
+                    .Select(i => TableColumn.Natural(AlignmentOf(table, i))),
+            ],
+            rows.DrainToImmutable()
+        )
+        {
+            Header = header.DrainToImmutable(),
+            Style = TableLooks.Of(setting.Theme),
+        };
+    }
+
+    private static CellAlignment AlignmentOf(MarkdownTable table, int column) =>
+        column < table.ColumnDefinitions.Count
+            ? table.ColumnDefinitions[column].Alignment switch
+            {
+                Columns.Right => CellAlignment.Right,
+                Columns.Center => CellAlignment.Centre,
+                _ => CellAlignment.Left,
+            }
+            : CellAlignment.Left;
+}

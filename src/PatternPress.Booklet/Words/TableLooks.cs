@@ -1,0 +1,32 @@
+using PatternPress.Booklet.Looks;
+using PatternPress.Typesetting;
+using PatternPress.Typesetting.Blocks;
+using PatternPress.Typesetting.Drawings;
+
+namespace PatternPress.Booklet.Words;
+
+/// <summary>The one way tables look in all documents: light rules, a tinted head, no boxes.</summary>
+public static class TableLooks
+{
+    public static TableStyle Of(Theme theme) =>
+        new()
+        {
+            Padding = Insets.Of(6.Pt, 3.5.Pt),
+            TopRule = new Stroke(0.9.Pt, theme.Accent),
+            HeaderRule = new Stroke(0.5.Pt, theme.Accent),
+            RowRule = new Stroke(0.35.Pt, theme.Rule),
+            GroupRule = new Stroke(0.6.Pt, theme.Muted),
+            BottomRule = new Stroke(0.6.Pt, theme.Accent),
+            HeaderBackground = theme.Tint,
+        };
+
+    /// <summary>Rules only between rows: for lists of facts.</summary>
+    public static TableStyle Plain(Theme theme) =>
+        Of(theme) with
+        {
+            TopRule = null,
+            BottomRule = null,
+            HeaderRule = null,
+            HeaderBackground = null,
+        };
+}
