@@ -16,6 +16,7 @@ public sealed class Application(Terminal terminal, string directory)
         )
         {
             Check.Command(terminal, directory),
+            Build.Command(terminal, directory),
             New.Command(terminal, directory),
             Schema.Command(terminal, directory),
             Explain.Command(terminal, directory),
