@@ -132,12 +132,17 @@ public sealed class FabricPlanner : ICuttingPlanner
         var problems = ImmutableArray.CreateBuilder<PieceProblem>();
         foreach (CutFault fault in faults)
         {
-            IEnumerable<Cut> cuts = fault.PieceId is { } id ? kinds[id].Cuts : list.Cuts.Take(1);
+            // Stock of no width in grid units: even the grid, which measures every piece, is wider than the fabric.
+            bool nothingFits = fault.Reason == CutFaultReason.StockNotPositive;
+            IEnumerable<Cut> cuts =
+                fault.PieceId is { } id ? kinds[id].Cuts
+                : nothingFits ? list.Cuts
+                : list.Cuts.Take(1);
             foreach (Cut cut in cuts)
             {
                 Length narrow = cut.Turnable ? Length.Min(cut.Width, cut.Height) : cut.Width;
                 problems.Add(
-                    fault.Reason == CutFaultReason.LargerThanStock
+                    nothingFits || fault.Reason == CutFaultReason.LargerThanStock
                         ? new(cut, PieceProblemKind.WiderThanFabric, narrow, list.UsableWidth)
                         : new(cut, PieceProblemKind.BeyondLimit, narrow, list.UsableWidth)
                 );

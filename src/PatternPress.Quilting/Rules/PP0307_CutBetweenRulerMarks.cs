@@ -23,42 +23,28 @@ public sealed class PP0307_CutBetweenRulerMarks : CheckingRule
     {
         foreach (SizeMaking size in context.Making.Sizes)
         {
-            foreach (Cut cut in size.Cuts)
+            // Pieces of one purpose and size in several fabrics are one fault.
+            foreach (
+                var alike in size
+                    .Cuts.Where(cut => !cut.WholeStrip)
+                    .Select(cut => (Cut: cut, Off: Off(cut)))
+                    .Where(c => IsOff(size, c.Cut, c.Off))
+                    .GroupBy(c => (What: Wording.Purpose(c.Cut.Purpose), c.Off))
+            )
             {
-                // The length of a border or of a joined strip is measured on the quilt, not on the ruler.
-                bool lengthCounts =
-                    cut.Purpose
-                    is not (
-                        CutPurpose.Border
-                        or CutPurpose.SashingJoined
-                        or CutPurpose.Binding
-                        or CutPurpose.Sashing { Kind: SashKind.Row }
-                    );
-                (Length Exactly, Length Cut) worst = Worse(
-                    (cut.Exactly.Height, cut.Height),
-                    lengthCounts ? (cut.Exactly.Width, cut.Width) : default
-                );
-                Length excess = worst.Cut - worst.Exactly;
-                bool trimmed = IsTrimmed(size, cut.Purpose);
-                if (
-                    excess.Sign <= 0
-                    || cut.WholeStrip
-                    // The trade's triangle allowances are such roundings; everybody cuts by them.
-                    || (!worst.Exactly.Inches.IsRational && excess <= _hair)
-                    || trimmed
-                )
-                {
-                    continue;
-                }
+                (Length exactly, Length rounded) = alike.Key.Off;
+                Length excess = rounded - exactly;
                 bool tooLarge = excess > _hair;
+                Cut first = alike.First().Cut;
+                IEnumerable<string> fabrics = alike.Select(c => c.Cut.Fabric).Distinct();
                 Finding found = FindIn(
                     size.Key,
-                    SpanOf(context, cut),
+                    SpanOf(context, first),
                     tooLarge
-                        ? $"no ruler shows the cut size of {Wording.Purpose(cut.Purpose)} of fabric \"{cut.Fabric}\""
-                        : $"the cut size of {Wording.Purpose(cut.Purpose)} of fabric \"{cut.Fabric}\" lies between the ruler's marks",
-                    $"cut as {cut.Id}",
-                    $"exactly {Wording.Measure(worst.Exactly)}, cut {Wording.Measure(worst.Cut)}: {excess.Inches.ToDouble():0.###} in too large",
+                        ? $"no ruler shows the cut size of {alike.Key.What}"
+                        : $"the cut size of {alike.Key.What} lies between the ruler's marks",
+                    $"fabric {Wording.Names(fabrics)}",
+                    $"exactly {Wording.Measure(exactly)}, cut {Wording.Measure(rounded)}: {excess.Inches.ToDouble():0.###} in too large",
                     tooLarge
                         ? "It is sewn as it is cut, so the block comes out too large."
                         : "Each such piece is a little too large; sewing usually takes that up.",
@@ -72,6 +58,32 @@ public sealed class PP0307_CutBetweenRulerMarks : CheckingRule
                     : found;
             }
         }
+    }
+
+    /// <summary>The side that is rounded most: exactly, and as cut.</summary>
+    private static (Length Exactly, Length Cut) Off(Cut cut)
+    {
+        // The length of a border or of a joined strip is measured on the quilt, not on the ruler.
+        bool lengthCounts =
+            cut.Purpose
+            is not (
+                CutPurpose.Border
+                or CutPurpose.SashingJoined
+                or CutPurpose.Binding
+                or CutPurpose.Sashing { Kind: SashKind.Row }
+            );
+        return Worse(
+            (cut.Exactly.Height, cut.Height),
+            lengthCounts ? (cut.Exactly.Width, cut.Width) : default
+        );
+    }
+
+    private static bool IsOff(SizeMaking size, Cut cut, (Length Exactly, Length Cut) off)
+    {
+        Length excess = off.Cut - off.Exactly;
+        // The trade's triangle allowances are such roundings; everybody cuts by them.
+        bool usual = !off.Exactly.Inches.IsRational && excess <= _hair;
+        return excess.Sign > 0 && !usual && !IsTrimmed(size, cut.Purpose);
     }
 
     private static (Length Exactly, Length Cut) Worse(

@@ -7,9 +7,9 @@ namespace PatternPress.Quilting.Rules;
 /// <summary>Much of the fabric that makers must buy is not used.</summary>
 public sealed class PP0310_UnusedYardage : CheckingRule
 {
-    // Strip ends, squaring and rounding to an eighth of a yard cost a fifth or so of most fabrics (our own limits). Half
-    // a fabric is worth a word, from half a yard on.
-    private const double Share = 0.5;
+    // Strip ends, squaring and rounding to an eighth of a yard cost a fifth or so of most fabrics. Twice that is worth a
+    // word, from one yard on; less fabric is always mostly rounding (our own limits).
+    private const double Share = 0.4;
 
     public PP0310_UnusedYardage()
         : base("PP0310", Severity.Note, "Much unused fabric") { }
@@ -21,7 +21,7 @@ public sealed class PP0310_UnusedYardage : CheckingRule
             foreach (FabricPlan plan in size.Fabrics)
             {
                 Length bought = plan.Yardage.ToBuy;
-                if (bought < Length.FromYards(new Rational(1, 2)))
+                if (bought < Length.FromYards(Rational.One))
                 {
                     continue;
                 }
@@ -39,7 +39,7 @@ public sealed class PP0310_UnusedYardage : CheckingRule
                     yield return FindIn(
                         size.Key,
                         context.Pattern.Fabric(plan.Fabric)!.Span,
-                        $"more than half of fabric \"{plan.Fabric}\" is left over",
+                        $"much of fabric \"{plan.Fabric}\" is left over",
                         "this fabric",
                         $"{Wording.PerCent(unused)} of {Wording.Measure(plan.Yardage)} is not used",
                         hint: "let pieces share strips (plan: thrifty under house), or use this fabric for a border or the binding too"
