@@ -5,8 +5,11 @@ namespace PatternPress.Quilting.Rules;
 /// <summary>The pairs of touching fabrics, over all sizes, that look alike in some way.</summary>
 internal static class AlikePairs
 {
-    /// <returns>"A and B", in the order of the fabrics.</returns>
-    public static List<string> Find(RuleContext context, Func<Color, Color, bool> alike)
+    /// <returns>In the order of the fabrics.</returns>
+    public static List<(Fabric First, Fabric Second)> Find(
+        RuleContext context,
+        Func<Color, Color, bool> alike
+    )
     {
         Dictionary<string, Fabric> fabrics = context.Pattern.Fabrics.ToDictionary(f => f.Key);
         return
@@ -17,8 +20,11 @@ internal static class AlikePairs
                 .Distinct()
                 .Where(pair => alike(pair.First.Color, pair.Second.Color))
                 .OrderBy(pair => pair.First.Order)
-                .ThenBy(pair => pair.Second.Order)
-                .Select(pair => $"{pair.First.Key} and {pair.Second.Key}"),
+                .ThenBy(pair => pair.Second.Order),
         ];
     }
+
+    /// <summary>"A and B, B and D".</summary>
+    public static string Told(IEnumerable<(Fabric First, Fabric Second)> pairs) =>
+        string.Join(", ", pairs.Select(pair => $"{pair.First.Key} and {pair.Second.Key}"));
 }

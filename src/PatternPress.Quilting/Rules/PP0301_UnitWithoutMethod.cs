@@ -26,7 +26,7 @@ public sealed class PP0301_UnitWithoutMethod : CheckingRule
                 yield return FindIn(
                     size,
                     problem.At,
-                    $"no method makes the unit {Wording.Uses(problem.Uses)}",
+                    $"no method makes the {problem.Form.Kind.Name} {Wording.Uses(problem.Uses)}",
                     $"a {problem.Form.Kind.Name}",
                     reasons.Length == 0 ? unit : $"{unit}. {reasons}",
                     hint: problem.Reasons.Length == 0

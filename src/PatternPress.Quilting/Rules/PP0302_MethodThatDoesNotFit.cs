@@ -21,7 +21,7 @@ public sealed class PP0302_MethodThatDoesNotFit : CheckingRule
                         yield return FindIn(
                             size,
                             p.At,
-                            $"\"{p.Technique.Keyword}\" does not make the unit {Wording.Uses(p.Uses)}",
+                            $"\"{p.Technique.Keyword}\" does not make the {p.Form.Kind.Name} {Wording.Uses(p.Uses)}",
                             "asked for here",
                             p.Reason,
                             hint: "name another method, or leave the choice open"

@@ -22,15 +22,20 @@ public sealed class PP0303_PieceWiderThanFabric : CheckingRule
             Cut cut = problem.Piece.Cut;
             foreach (string size in problem.Sizes)
             {
+                CutPlace place = CutPlace.Of(context, cut, size);
                 yield return FindIn(
                     size,
-                    context.Pattern.Fabric(cut.Fabric)!.Span,
-                    $"{Wording.Purpose(cut.Purpose)} is wider than fabric \"{cut.Fabric}\"",
-                    $"usable width {Wording.Measure(problem.Piece.Limit)}",
+                    place.Span,
+                    $"{place.Name} is wider than fabric \"{cut.Fabric}\"",
+                    "this piece",
                     $"{Wording.Measure(problem.Piece.Value)} needed, {Wording.Measure(problem.Piece.Limit)} usable: {Wording.Measure(problem.Piece.Value - problem.Piece.Limit)} missing",
                     hint: cut.Turnable
                         ? "use a smaller block, or a wider fabric (usable-width)"
-                        : "a directional print is not turned: use a smaller block, a wider fabric (usable-width), or let it run sideways (directional: no)"
+                        : "a directional print is not turned: use a smaller block, a wider fabric (usable-width), or let it run sideways (directional: no)",
+                    others: new Label(
+                        context.Pattern.Fabric(cut.Fabric)!.Span,
+                        $"usable width {Wording.Measure(problem.Piece.Limit)}"
+                    )
                 );
             }
         }

@@ -22,11 +22,12 @@ public sealed class PP0304_PieceWithoutSize : CheckingRule
             Cut cut = problem.Piece.Cut;
             foreach (string size in problem.Sizes)
             {
+                CutPlace place = CutPlace.Of(context, cut, size);
                 yield return FindIn(
                     size,
-                    context.Pattern.Fabric(cut.Fabric)!.Span,
-                    $"{Wording.Purpose(cut.Purpose)} of fabric \"{cut.Fabric}\" has no size",
-                    "cut from this fabric",
+                    place.Span,
+                    $"{place.Name} of fabric \"{cut.Fabric}\" has no size",
+                    "this piece",
                     $"it would be cut {Wording.Measure(cut.Width, cut.Height)}",
                     hint: "are the block, the seam and the ruler as they should be?"
                 );

@@ -22,11 +22,12 @@ public sealed class PP0305_TooManyPieces : CheckingRule
             Cut cut = problem.Piece.Cut;
             foreach (string size in problem.Sizes)
             {
+                CutPlace place = CutPlace.Of(context, cut, size);
                 yield return FindIn(
                     size,
-                    context.Pattern.Fabric(cut.Fabric)!.Span,
-                    $"{Wording.Purpose(cut.Purpose)} of fabric \"{cut.Fabric}\" is cut more often than anyone will cut",
-                    "cut from this fabric",
+                    place.Span,
+                    $"{place.Name} of fabric \"{cut.Fabric}\" is cut more often than anyone will cut",
+                    "this piece",
                     $"{cut.Count:N0} pieces of {Wording.Measure(cut.Width, cut.Height)}",
                     hint: "use fewer or larger blocks"
                 );

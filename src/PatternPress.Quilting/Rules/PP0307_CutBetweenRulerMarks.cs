@@ -1,7 +1,6 @@
 using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Resolving;
-using PatternPress.Source;
 using PatternPress.Source.Diagnostics;
 
 namespace PatternPress.Quilting.Rules;
@@ -29,20 +28,20 @@ public sealed class PP0307_CutBetweenRulerMarks : CheckingRule
                     .Cuts.Where(cut => !cut.WholeStrip)
                     .Select(cut => (Cut: cut, Off: Off(cut)))
                     .Where(c => IsOff(size, c.Cut, c.Off))
-                    .GroupBy(c => (What: Wording.Purpose(c.Cut.Purpose), c.Off))
+                    .GroupBy(c => (Place: CutPlace.Of(context, c.Cut, size.Key), c.Off))
             )
             {
                 (Length exactly, Length rounded) = alike.Key.Off;
                 Length excess = rounded - exactly;
                 bool tooLarge = excess > _hair;
-                Cut first = alike.First().Cut;
+                CutPlace place = alike.Key.Place;
                 IEnumerable<string> fabrics = alike.Select(c => c.Cut.Fabric).Distinct();
                 Finding found = FindIn(
                     size.Key,
-                    SpanOf(context, first),
+                    place.Span,
                     tooLarge
-                        ? $"no ruler shows the cut size of {alike.Key.What}"
-                        : $"the cut size of {alike.Key.What} lies between the ruler's marks",
+                        ? $"no ruler shows the cut size of {place.Name}"
+                        : $"the cut size of {place.Name} lies between the ruler's marks",
                     $"fabric {Wording.Names(fabrics)}",
                     $"exactly {Wording.Measure(exactly)}, cut {Wording.Measure(rounded)}: {excess.Inches.ToDouble():0.###} in too large",
                     tooLarge
@@ -94,28 +93,4 @@ public sealed class PP0307_CutBetweenRulerMarks : CheckingRule
     private static bool IsTrimmed(SizeMaking size, CutPurpose purpose) =>
         purpose is CutPurpose.UnitPiece piece
         && size.Units.Any(u => u.Class.Label == piece.Unit && u.Recipe.Trim);
-
-    private static Span SpanOf(RuleContext context, Cut cut)
-    {
-        if (cut.Purpose is CutPurpose.UnitPiece piece)
-        {
-            foreach (UnitShape shape in context.Making.Shapes)
-            {
-                foreach (UnitClass units in shape.Classes)
-                {
-                    if (units.Label == piece.Unit)
-                    {
-                        return Wording.SpanOf(context.Pattern, units);
-                    }
-                }
-            }
-        }
-        // A patch is drawn in a block; the block's size is what can be changed.
-        string? block = context
-            .Making.Blocks.FirstOrDefault(b => b.Parts.Any(p => p.Cut == cut.Id))
-            ?.Block;
-        return (block is null ? null : context.Pattern.Block(block)?.Span)
-            ?? context.Pattern.Fabric(cut.Fabric)?.Span
-            ?? Span.None;
-    }
 }

@@ -16,6 +16,11 @@ public sealed class PP0309_LeftoverUnits : CheckingRule
 
     public override IEnumerable<Finding> Check(RuleContext context)
     {
+        // With something left out, the rest says nothing about the whole.
+        if (context.Making.Problems.Length > 0)
+        {
+            yield break;
+        }
         foreach (SizeMaking size in context.Making.Sizes)
         {
             foreach (UnitBatch batch in size.Units)

@@ -15,18 +15,19 @@ public sealed class PP0422_IndistinctInGrey : CheckingRule
     public override IEnumerable<Finding> Check(RuleContext context)
     {
         // Pairs that are alike in color too have their own warning.
-        List<string> alike = AlikePairs.Find(
+        List<(Fabric First, Fabric Second)> alike = AlikePairs.Find(
             context,
             (a, b) => ColorDifference.Between(a, b) >= Least && ColorDifference.InGrey(a, b) < Least
         );
         if (alike.Count > 0)
         {
             yield return Find(
-                context.Pattern.Fabrics[0].Span,
+                alike[0].Second.Span,
                 $"{Wording.Count(alike.Count, "pair", "pairs")} of neighboring fabrics look alike in a black and white print",
-                "the fabrics",
-                $"{string.Join(", ", alike)}. In black and white only their letters and hatches tell them apart.",
-                "nothing to do if that is enough; else make one of each pair lighter or darker"
+                "such as this fabric",
+                $"{AlikePairs.Told(alike)}. In black and white only their letters and hatches tell them apart.",
+                "nothing to do if that is enough; else make one of each pair lighter or darker",
+                new Label(alike[0].First.Span, "and this one")
             );
         }
     }

@@ -1,4 +1,5 @@
 using PatternPress.Quilting.Colors;
+using PatternPress.Quilting.Model;
 using PatternPress.Source.Diagnostics;
 
 namespace PatternPress.Quilting.Rules;
@@ -14,6 +15,7 @@ public sealed class PP0423_IndistinctToTheColorBlind : CheckingRule
     public override IEnumerable<Finding> Check(RuleContext context)
     {
         var lines = new List<string>();
+        (Fabric First, Fabric Second)? example = null;
         foreach (
             (ColorVision kind, string name) in new[]
             {
@@ -23,7 +25,7 @@ public sealed class PP0423_IndistinctToTheColorBlind : CheckingRule
             }
         )
         {
-            List<string> alike = AlikePairs.Find(
+            List<(Fabric First, Fabric Second)> alike = AlikePairs.Find(
                 context,
                 (a, b) =>
                     ColorDifference.Between(a, b) >= Least
@@ -34,17 +36,19 @@ public sealed class PP0423_IndistinctToTheColorBlind : CheckingRule
             );
             if (alike.Count > 0)
             {
-                lines.Add($"{name}: {string.Join(", ", alike)}");
+                example ??= alike[0];
+                lines.Add($"{name}: {AlikePairs.Told(alike)}");
             }
         }
-        if (lines.Count > 0)
+        if (example is { } pair)
         {
             yield return Find(
-                context.Pattern.Fabrics[0].Span,
+                pair.Second.Span,
                 "some neighboring fabrics look alike to a color-blind maker",
-                "the fabrics",
+                "such as this fabric",
                 $"Seen {string.Join("; ", lines)}. Their letters and hatches tell them apart.",
-                "nothing to do if that is enough; else make one of each pair lighter or darker"
+                "nothing to do if that is enough; else make one of each pair lighter or darker",
+                new Label(pair.First.Span, "and this one")
             );
         }
     }

@@ -1,7 +1,6 @@
 using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
-using PatternPress.Quilting.Resolving;
 using PatternPress.Source;
 
 namespace PatternPress.Quilting.Rules;
@@ -43,13 +42,13 @@ internal static class Wording
     public static string Count(long number, string one, string many) =>
         number == 1 ? $"1 {one}" : $"{number} {many}";
 
-    /// <summary>Where units are used: "G of block \"lamp\"".</summary>
+    /// <summary>Where units are used: ""G" and "F" of block "lamp"".</summary>
     public static string Uses(IEnumerable<BlockUse> uses) =>
         string.Join(
             ", ",
             uses.GroupBy(use => use.Block)
                 .Select(block =>
-                    $"{string.Join(" and ", block.Select(use => $"\"{use.Letter}\"").Distinct())} of block \"{block.Key}\""
+                    $"{Names(block.Select(use => use.Letter).Distinct())} of block \"{block.Key}\""
                 )
         );
 
@@ -64,22 +63,6 @@ internal static class Wording
             )
             .FirstOrDefault(span => span is not null)
         ?? Span.None;
-
-    /// <summary>What a piece is cut for: "a piece of unit 1a", "a strip of border 2".</summary>
-    public static string Purpose(CutPurpose purpose) =>
-        purpose switch
-        {
-            CutPurpose.UnitPiece p => $"the {p.Piece} of unit {p.Unit}",
-            CutPurpose.BlockPatch => "a patch of a block",
-            CutPurpose.PlainBlock => "a plain block",
-            CutPurpose.Sashing { Kind: SashKind.Cornerstone } => "a cornerstone",
-            CutPurpose.Sashing or CutPurpose.SashingJoined => "a strip of sashing",
-            CutPurpose.Border { Part: BorderPart.Corners } p =>
-                $"a corner square of border {p.Number}",
-            CutPurpose.Border p => $"a strip of border {p.Number}",
-            CutPurpose.Binding => "a strip of binding",
-            _ => "a piece",
-        };
 
     /// <summary>"12 1/2 in", "30 cm"; a length with roots as "about 8.485 in".</summary>
     public static string Measure(Length length) => $"{Number(length)} {Unit(length)}";
