@@ -10,7 +10,7 @@ public abstract record CutPurpose
     /// <summary>A piece of a unit's recipe.</summary>
     /// <param name="Unit">Label of the unit class.</param>
     /// <param name="Piece">The recipe's name for the piece.</param>
-    /// <param name="Role">Whose fabric it is.</param>
+    /// <param name="Role">Whose fabric it is; the first, where roles that take the same piece share a fabric.</param>
     public sealed record UnitPiece(string Unit, string Piece, int Role) : CutPurpose;
 
     /// <summary>A square or rectangle that is sewn into blocks as it is cut.</summary>

@@ -140,7 +140,7 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
             foreach (RecipePiece piece in recipe.PiecesFor(needed))
             {
                 string fabric = part.Fabrics[piece.Role];
-                var purpose = new CutPurpose.UnitPiece(unit.Label, piece.Name, piece.Role);
+                CutPurpose purpose = UnitPieces.PurposeOf(unit, recipe, piece);
                 if (piece.WholeStrip)
                 {
                     _drafts.AddWholeStrips(
@@ -355,9 +355,16 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
         {
             Quilt quilt = quilts[size];
             string? fabric = quilt.Size.Quilt.Backing?.Value;
-            Length width =
-                (fabric is null ? null : pattern.Fabric(fabric)?.UsableWidth)
-                ?? quilt.House.BackingWidth;
+            // A width named for this quilt's backing goes before the fabric's own, and that before the house's.
+            Length width = quilt.House.BackingWidth;
+            if (
+                width == pattern.House.BackingWidth
+                && fabric is not null
+                && pattern.Fabric(fabric)?.UsableWidth is { } own
+            )
+            {
+                width = own;
+            }
             BackingPlan? plan = BackingPlanner.Plan(quilt, fabric, width);
             if (plan is null)
             {

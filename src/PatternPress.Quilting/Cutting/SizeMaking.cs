@@ -22,6 +22,13 @@ public sealed record SizeMaking(
 {
     public string Key => Quilt.Size.Key;
 
+    /// <summary>How often a block is made.</summary>
+    public long CountOf(BlockMakeup block) =>
+        PartSorting
+            .Count(Quilt)
+            .Where(b => b.Block.Key == block.Coloring && b.Number == block.Number)
+            .Sum(b => b.Count);
+
     public FabricPlan? Fabric(string key, FabricUse use = FabricUse.Top) =>
         Fabrics.FirstOrDefault(plan => plan.Fabric == key && plan.Use == use);
 }

@@ -1,3 +1,4 @@
+using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Measures;
 
 namespace PatternPress.Quilting.Finishing;
@@ -10,7 +11,8 @@ public sealed record BattingPlan(
     Length Width,
     Length Height,
     Length Overhang,
-    BattingPackage? Package
+    BattingPackage? Package,
+    Derivation Derivation
 );
 
 /// <summary>A size batting is sold in.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Resolving;
 
@@ -26,7 +27,27 @@ public static class BattingPlanner
         Ruler ruler = quilt.House.Ruler;
         Length width = ruler.Up(quilt.Width + (overhang * 2)),
             height = ruler.Up(quilt.Height + (overhang * 2));
-        return new BattingPlan(width, height, overhang, Smallest(width, height));
+        BattingPackage? package = Smallest(width, height);
+        string Told(Length length) => HouseText.Of(length, quilt.House.Unit);
+        var terms = ImmutableArray.CreateBuilder<DerivationTerm>();
+        terms.Add(
+            new("width", $"{Told(quilt.Width)} + 2 × {Told(overhang)}", new Quantity.Measure(width))
+        );
+        terms.Add(
+            new(
+                "height",
+                $"{Told(quilt.Height)} + 2 × {Told(overhang)}",
+                new Quantity.Measure(height)
+            )
+        );
+        if (package is not null)
+        {
+            string how = $"{package.Name}, the smallest package that holds it";
+            terms.Add(new("package width", how, new Quantity.Measure(package.Width)));
+            terms.Add(new("package height", how, new Quantity.Measure(package.Height)));
+        }
+        var derivation = new Derivation("batting", terms.ToImmutable());
+        return new BattingPlan(width, height, overhang, package, derivation);
     }
 
     /// <summary>The smallest package that holds a rectangle, turned if need be; null if none does.</summary>

@@ -62,11 +62,14 @@ internal static class HouseReader
                 ("plain", PlanStyle.Plain),
                 ("thrifty", PlanStyle.Thrifty)
             ),
+            ThriftyGain = Measure("thrifty-gain", start.ThriftyGain, allowZero: true),
             BackingOverhang = Measure("backing-overhang", start.BackingOverhang, allowZero: true),
             BackingWidth = Measure("backing-width", start.BackingWidth),
+            BackingSeam = Measure("backing-seam", start.BackingSeam, allowZero: true),
             BattingOverhang = Measure("batting-overhang", start.BattingOverhang, allowZero: true),
             BindingWidth = Measure("binding-width", start.BindingWidth),
             BindingExtra = Measure("binding-extra", start.BindingExtra, allowZero: true),
+            BindingApart = ReadContext.Flag(map, "binding-apart", start.BindingApart),
             Joins = Choice(
                 "joins",
                 start.Joins,

@@ -68,7 +68,7 @@ internal static class UnitTabulator
             batch.Made,
             [
                 .. recipe.Pieces.Select(piece => new UnitPiece(
-                    ids[new CutPurpose.UnitPiece(batch.Class.Label, piece.Name, piece.Role)],
+                    ids[UnitPieces.PurposeOf(batch.Class, recipe, piece)],
                     piece.Name,
                     piece.Role,
                     piece.Count,

@@ -112,6 +112,14 @@ public sealed class PatternShape
                     Measure("the backing's width", "Usable width of the backing fabric.", "40 in")
                 ),
                 new Key(
+                    "backing-seam",
+                    Measure(
+                        "the backing's seam allowance",
+                        "Seam allowance between the panels of a backing.",
+                        "1/2 in"
+                    )
+                ),
+                new Key(
                     "batting-overhang",
                     Measure(
                         "the batting's overhang",
@@ -129,6 +137,21 @@ public sealed class PatternShape
                         "the binding's extra length",
                         "Added to the way round the quilt for mitred corners and the closing join.",
                         "12 in"
+                    )
+                ),
+                new Key(
+                    "binding-apart",
+                    YesOrNo(
+                        "whether binding is bought apart",
+                        "Whether binding is a line of its own in the requirements. With no it is part of its fabric."
+                    )
+                ),
+                new Key(
+                    "thrifty-gain",
+                    Measure(
+                        "the gain of a thrifty plan",
+                        "A thrifty plan is taken only where it saves at least this much of what is bought.",
+                        "1/8 yd"
                     )
                 ),
                 new Key(

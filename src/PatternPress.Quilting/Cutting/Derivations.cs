@@ -1,0 +1,139 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Techniques;
+
+namespace PatternPress.Quilting.Cutting;
+
+/// <summary>How every number of one size came about, for the proof sheet and for explaining a single number.</summary>
+public static class Derivations
+{
+    /// <summary>Fabrics, binding, backing, batting, then units, cuts and joined strips, in the order of the tables.</summary>
+    public static IEnumerable<Derivation> Of(Making making, SizeMaking size)
+    {
+        foreach (FabricPlan plan in size.Fabrics)
+        {
+            yield return plan.Derivation;
+        }
+        if (size.Binding is { } binding)
+        {
+            yield return binding.Derivation;
+        }
+        if (size.Backing is { } backing)
+        {
+            yield return backing.Derivation;
+        }
+        if (size.Batting is { } batting)
+        {
+            yield return batting.Derivation;
+        }
+        foreach (UnitBatch unit in size.Units)
+        {
+            yield return unit.Derivation;
+        }
+        foreach (Cut cut in size.Cuts)
+        {
+            yield return OfCut(making, size, cut);
+        }
+        foreach (JoinedStrips joined in size.Joined)
+        {
+            yield return OfJoined(size, joined);
+        }
+    }
+
+    private static Derivation OfCut(Making making, SizeMaking size, Cut cut)
+    {
+        LengthUnit unit = size.Quilt.House.Unit;
+        string Told(Length length) => HouseText.Of(length, unit);
+        var terms = ImmutableArray.CreateBuilder<DerivationTerm>();
+        terms.Add(new("pieces", HowMany(making, size, cut), new Quantity.Count(cut.Count)));
+        if (!cut.WholeStrip)
+        {
+            terms.Add(
+                new(
+                    "width",
+                    $"exactly {Told(cut.Exactly.Width)}, up to the ruler's next mark",
+                    new Quantity.Measure(cut.Width)
+                )
+            );
+        }
+        terms.Add(
+            new(
+                "height",
+                $"exactly {Told(cut.Exactly.Height)}, up to the ruler's next mark",
+                new Quantity.Measure(cut.Height)
+            )
+        );
+        return new Derivation($"cut {cut.Id}", terms.ToImmutable());
+    }
+
+    private static string HowMany(Making making, SizeMaking size, Cut cut)
+    {
+        switch (cut.Purpose)
+        {
+            case CutPurpose.UnitPiece piece:
+                UnitBatch batch = size.Units.First(u => u.Class.Label == piece.Unit);
+                // Roles that share the fabric share the row.
+                List<RecipePiece> alike =
+                [
+                    .. batch.Recipe.Pieces.Where(p =>
+                        UnitPieces.PurposeOf(batch.Class, batch.Recipe, p) == piece
+                    ),
+                ];
+                if (!batch.Recipe.StripSets.IsEmpty)
+                {
+                    IEnumerable<string> strips = batch.Recipe.StripSets.Select(set =>
+                        $"{set.SetsFor(batch.Needed)} × {set.Roles.Count(role => alike.Exists(p => p.Role == role))}"
+                    );
+                    return $"{string.Join(" + ", strips)} in the strip sets of unit {piece.Unit}";
+                }
+                int each = alike.Sum(p => p.Count);
+                return $"{batch.Batches} batches of unit {piece.Unit} × {each}";
+            case CutPurpose.BlockPatch or CutPurpose.PlainBlock:
+                IEnumerable<string> blocks = making
+                    .Blocks.Select(block =>
+                        (
+                            Count: size.CountOf(block),
+                            Each: block.Parts.Count(part => part.Cut == cut.Id),
+                            block.Coloring
+                        )
+                    )
+                    .Where(b => b.Count > 0 && b.Each > 0)
+                    .Select(b => $"{b.Count} {b.Coloring} × {b.Each}");
+                return string.Join(" + ", blocks);
+            case CutPurpose.Border { Part: BorderPart.Joined } or CutPurpose.SashingJoined:
+                return "joined, see below";
+            case CutPurpose.Binding:
+                return "see binding strips";
+            case CutPurpose.Border border:
+                return $"border {border.Number}";
+            default:
+                return "in the layout";
+        }
+    }
+
+    private static Derivation OfJoined(SizeMaking size, JoinedStrips joined)
+    {
+        LengthUnit unit = size.Quilt.House.Unit;
+        string Told(Length length) => HouseText.Of(length, unit);
+        string pieces = string.Join(
+            " + ",
+            joined.Pieces.Select(piece => $"{piece.Count} × {Told(piece.Length)}")
+        );
+        return new Derivation(
+            $"joined {joined.Cut}",
+            [
+                new("needed", pieces, new Quantity.Measure(joined.Needed)),
+                new(
+                    "a join takes",
+                    joined.Joins == Model.JoinStyle.Diagonal ? "the strip's width" : "two seams",
+                    new Quantity.Measure(joined.JoinLoss)
+                ),
+                new(
+                    "strips",
+                    $"{joined.Strips} × {Told(joined.StripLength)} − {joined.Strips - 1} × {Told(joined.JoinLoss)} = {Told(joined.Available)}",
+                    new Quantity.Count(joined.Strips)
+                ),
+            ]
+        );
+    }
+}

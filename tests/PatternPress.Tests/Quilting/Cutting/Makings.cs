@@ -1,0 +1,44 @@
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Model;
+
+namespace PatternPress.Tests.Quilting.Cutting;
+
+/// <summary>Works out patterns written in tests.</summary>
+internal static class Makings
+{
+    public static Making Of(string yaml)
+    {
+        Pattern pattern = Designs.Read(yaml);
+        return new Maker().Make(pattern, [.. Designs.Resolve(pattern)]);
+    }
+
+    /// <summary>A quilt of one plain piece: only its finished size matters.</summary>
+    public static SizeMaking Plain(
+        string width,
+        string height,
+        string house = "",
+        string quilt = "",
+        string fabric = ""
+    )
+    {
+        Making making = Of(
+            $$"""
+            pattern: {title: T, edition: 1.0.0, date: 2026-01-01, designer: D}
+            house: {usable-width: 40, {{house}} }
+            fabrics:
+              A: {name: Ink, color: "#15233b"}
+              B: {name: Amber, color: "#f2a71b"}
+              {{fabric}}
+            blocks:
+              whole:
+                size: {{width}} x {{height}}
+                map: s
+                units: {s: rectangle a}
+            colorings: {W: whole a=A}
+            quilt: {fill: W, binding: B, {{quilt}} }
+            sizes: {only: {blocks: 1 x 1} }
+            """
+        );
+        return making.Sizes.Single();
+    }
+}
