@@ -32,6 +32,21 @@ public sealed record MapShape(string What, string Description, ImmutableArray<Ke
         return colon > 0 ? Find(text[..colon])?.Name : null;
     }
 
+    /// <summary>The key one level further in that a misplaced key belongs under, or null.</summary>
+    internal string? Inner(string name)
+    {
+        foreach (var key in Keys)
+        {
+            var inner = key.Value is ListShape list ? list.Item : key.Value;
+            if (inner is MapShape map && map.Find(name) is not null)
+            {
+                return key.Name;
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>The same map with every key optional, for places that change only a part of it.</summary>
     public MapShape Partial() =>
         this with

@@ -292,7 +292,7 @@ public sealed class PatternShape
             Name("the name of a fabric"),
             new MapShape(
                 "a fabric",
-                "One fabric.",
+                "A fabric's name, the color it is drawn in, and what is special about it.",
                 [
                     new Key(
                         "name",

@@ -114,11 +114,15 @@ public sealed class ShapeChecker
             }
             else if (!diagnostics.IsFull)
             {
-                var owner = Owner(name);
-                var glued = owner is null ? shape.GluedKey(name) : null;
-                var nearest = owner is null && glued is null ? Nearest.To(name, shape.Names) : null;
+                var glued = shape.GluedKey(name);
+                var nearest = Nearest.To(name, shape.Names);
                 diagnostics.Add(
-                    ShapeFaults.UnknownKey(entry.Key, shape, place.Subject, owner, glued, nearest)
+                    ShapeFaults.UnknownKey(
+                        entry.Key,
+                        shape,
+                        place.Subject,
+                        MeantKey(shape, name, glued, nearest)
+                    )
                 );
                 if ((glued ?? nearest) is { } known)
                 {
@@ -169,18 +173,28 @@ public sealed class ShapeChecker
         }
     }
 
-    /// <summary>The enclosing map that a misplaced key belongs to: a wrong indentation is likelier than a wrong word.</summary>
-    private string? Owner(string key)
+    /// <summary>What was probably meant by an unknown key, as a hint: a wrong place is likelier than a wrong word.</summary>
+    private string? MeantKey(MapShape shape, string name, string? glued, string? nearest)
     {
+        if (glued is not null)
+        {
+            return $"put a space after the colon: `{glued}: {Excerpt.Of(name[(glued.Length + 1)..])}`";
+        }
+
+        if (shape.Inner(name) is { } inner)
+        {
+            return $"`{name}` belongs under `{inner}`";
+        }
+
         foreach (var level in levels)
         {
-            if (level.Shape.Find(key) is not null)
+            if (level.Shape.Find(name) is not null)
             {
-                return level.Subject;
+                return $"`{name}` belongs to {level.Subject}: is this line indented too far?";
             }
         }
 
-        return null;
+        return nearest is null ? null : $"did you mean `{nearest}`?";
     }
 
     private void CheckNames(MapNode map, NamesShape shape, Place place)

@@ -8,16 +8,11 @@ namespace PatternPress.Source.Shapes;
 /// <summary>The words of every finding about a tree that has not the shape it should: codes PP0130 to PP0139.</summary>
 internal static class ShapeFaults
 {
-    /// <param name="owner">The enclosing map that has such a key, if any: a wrong indentation is likelier than a wrong word.</param>
-    /// <param name="glued">The key meant, if only the blank after its colon is missing.</param>
-    /// <param name="nearest">The key probably meant.</param>
     public static Diagnostic UnknownKey(
         ScalarNode key,
         MapShape shape,
         string subject,
-        string? owner,
-        string? glued,
-        string? nearest
+        string? hint
     ) =>
         Diagnostic.Error(
             "PP0130",
@@ -25,11 +20,7 @@ internal static class ShapeFaults
             key.Span,
             "unknown key",
             $"{Capital(subject)} may have {List([.. shape.Names], "and")}.",
-            owner is not null ? $"`{key.Value}` belongs to {owner}: is this line indented too far?"
-                : glued is not null
-                    ? $"put a space after the colon: `{glued}: {Excerpt.Of(key.Value[(glued.Length + 1)..])}`"
-                : nearest is not null ? $"did you mean `{nearest}`?"
-                : null
+            hint
         );
 
     public static Diagnostic MissingKey(Span owner, Key key, string subject) =>

@@ -337,7 +337,12 @@ internal static class SyntaxErrors
             return TextAfterEnd(error, before[^1]);
         }
 
-        if (error.AfterBlock && error.Indents is [.., var parent] && column - 1 > parent)
+        var content = text.AsSpan(column - 1);
+        var isItem = content.StartsWith("- ") || content is "-";
+        var isKey =
+            content.Contains(": ", StringComparison.Ordinal) || content.TrimEnd(' ').EndsWith(":");
+        var isInside = error.Indents is [.., var parent] && column - 1 > parent;
+        if (error.AfterBlock && !isItem && (isInside || !isKey))
         {
             return Diagnostic.Error(
                 "PP0126",
@@ -349,13 +354,7 @@ internal static class SyntaxErrors
             );
         }
 
-        var content = text.AsSpan(column - 1);
-        var isItem = content.StartsWith("- ") || content is "-";
-        if (
-            !isItem
-            && !content.Contains(": ", StringComparison.Ordinal)
-            && !content.TrimEnd(' ').EndsWith(":")
-        )
+        if (!isItem && !isKey)
         {
             return MissingColonIn(error.Source, line);
         }

@@ -123,12 +123,13 @@ internal sealed class SyntaxReader
         }
     }
 
-    private MapNode ReadMap(MappingStart start, int depth, int indent)
+    private MapNode? ReadMap(MappingStart start, int depth, int indent)
     {
         var isBlock = start.Style == MappingStyle.Block;
         var inner = Enter(start, isBlock, indent);
         var entries = ImmutableArray.CreateBuilder<Entry>();
         var seen = new Dictionary<string, ScalarNode>(StringComparer.Ordinal);
+        var refusedKey = false;
         var begin = IndexOf(start.Start);
         var end = begin;
         while (!stopped && parser.Current is not MappingEnd)
@@ -144,6 +145,7 @@ internal sealed class SyntaxReader
             if (keyNode is not null and not ScalarNode)
             {
                 diagnostics.Add(SyntaxFaults.KeyIsNoText(keyNode.Span));
+                refusedKey = true;
             }
 
             var value = ReadNode(depth + 1, inner);
@@ -156,7 +158,7 @@ internal sealed class SyntaxReader
             {
                 diagnostics.Add(SyntaxFaults.KeyIsEmpty(keyAt));
             }
-            else if (value is null)
+            else if (value is null || IsCutOff(value))
             {
                 continue;
             }
@@ -176,6 +178,12 @@ internal sealed class SyntaxReader
         }
 
         Leave();
+        // Braces around something else than keys, such as {{ }}: reported, and not to be reported again as a map.
+        if (!isBlock && entries.Count == 0 && refusedKey)
+        {
+            return null;
+        }
+
         var all = entries.ToImmutable();
         return new MapNode(SpanTo(begin, end, all.IsEmpty ? null : all[^1].Value), all);
     }
@@ -204,6 +212,12 @@ internal sealed class SyntaxReader
         var all = items.ToImmutable();
         return new ListNode(SpanTo(begin, end, all.IsEmpty ? null : all[^1]), all);
     }
+
+    /// <summary>Whether a value is empty only because the file is not read beyond it.</summary>
+    private bool IsCutOff(Node value) =>
+        value is ScalarNode { Style: ScalarStyle.Plain, IsEmpty: true }
+        && readable < source.Text.Length
+        && source.Text.AsSpan(lastIndex, Math.Max(readable - lastIndex, 0)).Trim().IsEmpty;
 
     /// <summary>
     /// A collection ends with its bracket, or with the last thing in it: the parser's own mark of a block's end stands
