@@ -101,7 +101,7 @@ public static class BackingLayout
                 top.Center + new Spot(0, 20),
             ],
             style.Medium,
-            halo: ground,
+            plate: ground,
             within: top
         );
         for (int i = 0; i < plan.Panels; i++)
@@ -123,7 +123,7 @@ public static class BackingLayout
                 ],
                 style.Medium,
                 bold: true,
-                halo: ground,
+                plate: ground,
                 within: room
             );
         }
@@ -142,7 +142,7 @@ public static class BackingLayout
             }
         )
         {
-            draft.TryLabel(overhang, [place], style.Small, halo: ground, within: top);
+            draft.TryLabel(overhang, [place], style.Small, plate: ground, within: top);
         }
 
         void Overhang(Spot from, Spot to) =>

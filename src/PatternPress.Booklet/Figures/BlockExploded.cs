@@ -75,7 +75,7 @@ public static class BlockExploded
                     style.Medium,
                     bold: true,
                     look.LetterInk,
-                    halo: look.Color,
+                    plate: look.Color,
                     within: new Box(at.X, at.Y, place.Width * scale, place.Height * scale)
                 );
             }

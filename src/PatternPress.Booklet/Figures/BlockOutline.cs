@@ -61,7 +61,7 @@ public static class BlockOutline
                     (box.Center * scale) + by,
                     style.Medium,
                     bold: true,
-                    halo: Ink.White
+                    plate: Ink.White
                 );
             }
         }

@@ -104,35 +104,16 @@ public static class BlockPicture
         draft.Area(Paths.Lines(seams.Seams(), scale, by), stroke: style.Pen(style.Seam));
         if (marking == BlockMarking.Letters)
         {
-            WriteLetters(draft, patches, palette, scale, by);
-        }
-    }
-
-    private static void WriteLetters(
-        Draft draft,
-        IReadOnlyCollection<FlatQuilt.FlatPatch> patches,
-        Palette palette,
-        double scale,
-        Spot by
-    )
-    {
-        var letters = new PatchLetters(draft.Style, scale);
-        Points size = letters.SizeFor(patches);
-        foreach (FlatQuilt.FlatPatch patch in patches)
-        {
-            if (letters.PlaceIn(patch, size) is { } center)
-            {
-                FabricLook look = palette[patch.Fabric];
-                draft.Label(
-                    look.Key,
-                    ((center + patch.By) * scale) + by,
-                    size,
-                    bold: true,
-                    look.LetterInk,
-                    halo: look.Color,
-                    haloWidth: 1.4
-                );
-            }
+            var letters = new PatchLetters(style, scale);
+            FabricLetters.Write(
+                draft,
+                patches,
+                letters,
+                letters.SizeFor(patches),
+                palette,
+                scale,
+                by
+            );
         }
     }
 }

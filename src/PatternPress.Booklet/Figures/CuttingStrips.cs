@@ -151,7 +151,7 @@ public static class CuttingStrips
                     style.Small,
                     bold: true,
                     fabric.LetterInk,
-                    halo: fabric.Color
+                    plate: fabric.Color
                 );
             }
             return;
@@ -163,7 +163,7 @@ public static class CuttingStrips
             style.Small,
             bold: true,
             fabric.LetterInk,
-            halo: fabric.Color,
+            plate: fabric.Color,
             within: run
         );
     }

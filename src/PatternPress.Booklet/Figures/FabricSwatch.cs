@@ -53,8 +53,7 @@ public static class FabricSwatch
                 style.Small,
                 bold: true,
                 look.LetterInk,
-                halo: look.Color,
-                haloWidth: 1.6
+                plate: look.Color
             );
         }
     }

@@ -9,6 +9,12 @@ namespace PatternPress.Booklet.Figures;
 /// </summary>
 public sealed record FigureStyle
 {
+    /// <summary>No line is thinner, in points.</summary>
+    public const double ThinnestLine = 0.35;
+
+    /// <summary>No letter is smaller, in points.</summary>
+    public const double SmallestType = 7;
+
     /// <summary>Fabrics in their colours.</summary>
     public static FigureStyle Colored { get; } = new();
 
@@ -28,7 +34,7 @@ public sealed record FigureStyle
     public string? Family { get; init; }
 
     /// <summary>The thinnest line: seams inside a whole quilt.</summary>
-    public Points Hair => Line(0.35);
+    public Points Hair => Line(ThinnestLine);
 
     /// <summary>Seams between the patches of a block.</summary>
     public Points Seam => Line(0.5);
@@ -40,7 +46,7 @@ public sealed record FigureStyle
     public Points Bold => Line(1.1);
 
     /// <summary>Letters inside patches and legends: the smallest type.</summary>
-    public Points Small => Letter(7);
+    public Points Small => Letter(SmallestType);
 
     /// <summary>Measures and keys.</summary>
     public Points Medium => Letter(8);

@@ -113,35 +113,7 @@ public static class PlacementChart
         }
         draft.Area(Paths.Lines(seams.Seams(), scale, by), stroke: style.Pen(style.Seam));
         Points size = letters.SizeFor(flat.Patches);
-        foreach (FlatQuilt.FlatPatch patch in flat.Patches)
-        {
-            WriteLetter(draft, patch, palette, letters, size, scale, by);
-        }
-    }
-
-    private static void WriteLetter(
-        Draft draft,
-        FlatQuilt.FlatPatch patch,
-        Palette palette,
-        PatchLetters letters,
-        Points size,
-        double scale,
-        Spot by
-    )
-    {
-        FabricLook look = palette[patch.Fabric];
-        if (letters.PlaceIn(patch, size) is { } center)
-        {
-            draft.Label(
-                look.Key,
-                ((center + patch.By) * scale) + by,
-                size,
-                bold: true,
-                look.LetterInk,
-                halo: look.Color,
-                haloWidth: 1.4
-            );
-        }
+        FabricLetters.Write(draft, flat.Patches, letters, size, palette, scale, by);
     }
 
     private static void PaintBlocks(
@@ -179,10 +151,8 @@ public static class PlacementChart
         }
         draft.Area(Paths.Lines(blocks.Seams(), scale, by), stroke: style.Pen(style.Edge));
         Points size = style.Medium;
-        foreach (FlatQuilt.FlatPatch patch in flat.Patches.Where(p => p.Place == FlatQuilt.Border))
-        {
-            WriteLetter(draft, patch, palette, letters, size, scale, by);
-        }
+        FlatQuilt.FlatPatch[] borders = [.. flat.Patches.Where(p => p.Place == FlatQuilt.Border)];
+        FabricLetters.Write(draft, borders, letters, size, palette, scale, by);
         foreach (BlockPlace place in quilt.Places)
         {
             Box box = FlatQuilt.ToBox(place.Place);

@@ -47,9 +47,27 @@ public sealed record PrintTexture(string Word, ImmutableArray<PrintLayer> Layers
         double scale = Math.Round(repeat / Repeat, 2);
         foreach (PrintLayer layer in Layers)
         {
-            yield return new HatchFill(layer.Hatch, layer.InkOn(color), scale);
+            Hatch hatch = layer.Hatch with
+            {
+                Layers =
+                [
+                    .. layer.Hatch.Layers.OfType<HatchLayer.Lines>().Select(l => Scaled(l, scale)),
+                ],
+            };
+            yield return new HatchFill(hatch, layer.InkOn(color));
         }
     }
+
+    // The texture shrinks with the quilt, its lines only down to what prints.
+    private static HatchLayer Scaled(HatchLayer.Lines lines, double scale) =>
+        lines with
+        {
+            Spacing = Math.Round(lines.Spacing * scale, 3),
+            Width = Math.Round(Math.Max(lines.Width * scale, FigureStyle.ThinnestLine), 3),
+            Offset = Math.Round(lines.Offset * scale, 3),
+            Stagger = Math.Round(lines.Stagger * scale, 3),
+            Dashes = [.. lines.Dashes.Select(dash => Math.Round(dash * scale, 3))],
+        };
 
     private static readonly PrintTexture Dots = new(
         "dot",

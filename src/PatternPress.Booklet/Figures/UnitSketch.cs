@@ -245,7 +245,7 @@ public static class UnitSketch
                 if (text is { Length: > 0 })
                 {
                     Spot at = Place(FlatQuilt.ToSpot(label.At));
-                    draft.Label(text, at, _style.Medium, ink: LetterInkAt(at), halo: ColorAt(at));
+                    draft.Label(text, at, _style.Medium, ink: LetterInkAt(at), plate: ColorAt(at));
                 }
             }
             for (int i = 0; i < _shapes.Length; i++)
@@ -388,7 +388,7 @@ public static class UnitSketch
                         _style.Small,
                         bold: true,
                         color.ReadableOn() == Ink.White ? Ink.White : _style.Ink,
-                        halo: color
+                        plate: color
                     );
                     return;
                 }

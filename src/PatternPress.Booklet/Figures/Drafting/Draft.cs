@@ -185,8 +185,7 @@ internal sealed class Draft(FigureStyle style)
         Points size,
         bool bold = false,
         Ink? ink = null,
-        Ink? halo = null,
-        double haloWidth = 1.2,
+        Ink? plate = null,
         double degrees = 0
     )
     {
@@ -201,11 +200,28 @@ internal sealed class Draft(FigureStyle style)
                 Size = size,
                 Bold = bold,
                 Ink = ink ?? Style.Ink,
-                Halo = halo is null ? Points.Zero : Points.Of(haloWidth),
-                HaloInk = halo ?? Ink.White,
                 Degrees = degrees,
             }
         );
+    }
+
+    /// <summary>A plate behind a label: its box and a little more, the corners cut off.</summary>
+    public static Spot[] PlateFor(string text, Spot center, Points size)
+    {
+        const double margin = 0.8,
+            cut = 1.2;
+        Box box = LabelSize.BoxAt(text, center, size.Value).Grown(margin);
+        return
+        [
+            new(box.X + cut, box.Y),
+            new(box.Right - cut, box.Y),
+            new(box.Right, box.Y + cut),
+            new(box.Right, box.Bottom - cut),
+            new(box.Right - cut, box.Bottom),
+            new(box.X + cut, box.Bottom),
+            new(box.X, box.Bottom - cut),
+            new(box.X, box.Y + cut),
+        ];
     }
 
     private static Box TurnedBox(Box box, Spot about, double degrees)
@@ -250,7 +266,7 @@ internal sealed class Draft(FigureStyle style)
         Points size,
         bool bold = false,
         Ink? ink = null,
-        Ink? halo = null,
+        Ink? plate = null,
         Box? within = null
     )
     {
@@ -259,7 +275,7 @@ internal sealed class Draft(FigureStyle style)
             Box box = LabelSize.BoxAt(text, center, size.Value);
             if (Board.IsFree(box) && (within is null || within.Value.Holds(box)))
             {
-                Label(text, center, size, bold, ink, halo);
+                Label(text, center, size, bold, ink, plate);
                 return true;
             }
         }
