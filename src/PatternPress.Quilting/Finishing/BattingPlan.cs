@@ -11,9 +11,12 @@ public sealed record BattingPlan(
     Length Width,
     Length Height,
     Length Overhang,
-    BattingPackage? Package,
-    Derivation Derivation
-);
+    BattingPackage? Package
+)
+{
+    /// <summary>How the sizes came about.</summary>
+    public Derivation Derivation { get; init; } = new("batting", []);
+}
 
 /// <summary>A size batting is sold in.</summary>
 /// <param name="Name">The trade's word for it: "crib", "twin" …</param>

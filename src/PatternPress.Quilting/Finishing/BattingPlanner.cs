@@ -47,7 +47,7 @@ public static class BattingPlanner
             terms.Add(new("package height", how, new Quantity.Measure(package.Height)));
         }
         var derivation = new Derivation("batting", terms.ToImmutable());
-        return new BattingPlan(width, height, overhang, package, derivation);
+        return new BattingPlan(width, height, overhang, package) { Derivation = derivation };
     }
 
     /// <summary>The smallest package that holds a rectangle, turned if need be; null if none does.</summary>
