@@ -1,6 +1,8 @@
 using PatternPress.Booklet.Figures.Drafting;
 using PatternPress.Quilting.Finishing;
+using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Resolving;
+using PatternPress.Quilting.Tables;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Drawings;
 
@@ -9,13 +11,33 @@ namespace PatternPress.Booklet.Figures;
 /// <summary>The backing: its panels and seams, the quilt dashed upon it, and how far it reaches beyond.</summary>
 public static class BackingLayout
 {
-    public static Picture Draw(Quilt quilt, BackingPlan plan, Palette palette, FigureRoom room)
+    public static Picture Draw(Quilt quilt, BackingPlan plan, Palette palette, FigureRoom room) =>
+        Draw(quilt, CellOf(plan), palette, room);
+
+    internal static BackingCell CellOf(BackingPlan plan) =>
+        new(
+            plan.Fabric,
+            plan.Width,
+            plan.Height,
+            plan.Overhang,
+            plan.FabricWidth,
+            plan.Panels,
+            plan.PanelLength,
+            plan.Seams,
+            plan.JoinLoss
+        );
+
+    /// <summary>Width across the sewn panels.</summary>
+    internal static Length SewnAcross(BackingCell plan) =>
+        (plan.FabricWidth * plan.Panels) - (plan.JoinLoss * (plan.Panels - 1));
+
+    public static Picture Draw(Quilt quilt, BackingCell plan, Palette palette, FigureRoom room)
     {
         FigureStyle style = palette.Style;
         var draft = new Draft(style);
         bool across = plan.Seams is BackingSeams.Level or BackingSeams.NoneAcross;
         double along = plan.PanelLength.Inches.ToDouble(),
-            sewn = plan.Across.Inches.ToDouble();
+            sewn = SewnAcross(plan).Inches.ToDouble();
         (double width, double height) = across ? (along, sewn) : (sewn, along);
         double measure = draft.DimensionRoom,
             edge = style.Edge.Value;
@@ -73,7 +95,7 @@ public static class BackingLayout
     private static void Label(
         Draft draft,
         Quilt quilt,
-        BackingPlan plan,
+        BackingCell plan,
         FabricLook? look,
         Box backing,
         Box top,
@@ -86,12 +108,12 @@ public static class BackingLayout
         draft.Dimension(
             new Spot(backing.Right, backing.Bottom),
             new Spot(backing.X, backing.Bottom),
-            FigureWords.Measure(across ? plan.PanelLength : plan.Across, quilt.House)
+            FigureWords.Measure(across ? plan.PanelLength : SewnAcross(plan), quilt.House)
         );
         draft.Dimension(
             new Spot(backing.Right, backing.Y),
             new Spot(backing.Right, backing.Bottom),
-            FigureWords.Measure(across ? plan.Across : plan.PanelLength, quilt.House)
+            FigureWords.Measure(across ? SewnAcross(plan) : plan.PanelLength, quilt.House)
         );
         draft.TryLabel(
             FigureWords.QuiltTop,

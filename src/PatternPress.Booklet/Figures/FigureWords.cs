@@ -177,12 +177,13 @@ internal static class FigureWords
         );
     }
 
-    public static string BackingLayout(Quilt quilt, BackingPlan plan)
+    public static string BackingLayout(Quilt quilt, BackingCell plan)
     {
         bool across = plan.Seams is BackingSeams.Level or BackingSeams.NoneAcross;
+        Length sewn = Figures.BackingLayout.SewnAcross(plan);
         (Length width, Length height) = across
-            ? (plan.PanelLength, plan.Across)
-            : (plan.Across, plan.PanelLength);
+            ? (plan.PanelLength, sewn)
+            : (sewn, plan.PanelLength);
         return Sentences(
             $"The backing of the {Name(quilt)} quilt, {Number(width, quilt.House)} by {Measure(height, quilt.House)}",
             plan.Panels == 1
@@ -202,8 +203,8 @@ internal static class FigureWords
 
     public static IReadOnlyList<(string Name, string Detail)> Layers(
         Quilt quilt,
-        BackingPlan? backing,
-        BattingPlan? batting
+        BackingCell? backing,
+        BattingCell? batting
     ) =>
         [
             ("Backing", "wrong side up" + At(backing?.Width, backing?.Height, quilt.House)),
@@ -216,7 +217,7 @@ internal static class FigureWords
             ("Quilt top", "right side up, " + Size(quilt)),
         ];
 
-    public static string LayeringPlan(Quilt quilt, BackingPlan? backing, BattingPlan? batting)
+    public static string LayeringPlan(Quilt quilt, BackingCell? backing, BattingCell? batting)
     {
         var layers = Layers(quilt, backing, batting);
         return Sentences(
@@ -335,6 +336,15 @@ internal static class FigureWords
             : upright ? "rectangle"
             : "piece";
     }
+
+    public static string UnitPicture(
+        UnitForm form,
+        ImmutableArray<string> fabrics,
+        Palette palette
+    ) =>
+        Sentences(
+            $"Finished {form.Kind.Name} of {List([.. fabrics.Distinct().Select(key => palette[key].Name)])}"
+        );
 
     /// <summary>"Lamp block, 12 in square, with sky in Ink and ray in Amber".</summary>
     public static string Describe(ColoredBlock block, Pattern pattern)

@@ -1,6 +1,7 @@
 using PatternPress.Booklet.Figures.Drafting;
 using PatternPress.Quilting.Finishing;
 using PatternPress.Quilting.Resolving;
+using PatternPress.Quilting.Tables;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Drawings;
 
@@ -15,11 +16,28 @@ public static class LayeringPlan
     private const double Slant = -0.34;
     private const double Squash = 0.46;
 
-    /// <param name="backing">Null where the pattern plans none: drawn a little larger than the top.</param>
     public static Picture Draw(
         Quilt quilt,
         BackingPlan? backing,
         BattingPlan? batting,
+        Palette palette,
+        FigureRoom room
+    ) =>
+        Draw(
+            quilt,
+            backing is null ? null : BackingLayout.CellOf(backing),
+            batting is null
+                ? null
+                : new BattingCell(batting.Width, batting.Height, batting.Overhang, batting.Package),
+            palette,
+            room
+        );
+
+    /// <param name="backing">Null where the pattern plans none: drawn a little larger than the top.</param>
+    public static Picture Draw(
+        Quilt quilt,
+        BackingCell? backing,
+        BattingCell? batting,
         Palette palette,
         FigureRoom room
     )
@@ -112,7 +130,7 @@ public static class LayeringPlan
         double width,
         double height,
         Transform lay,
-        BackingPlan? backing,
+        BackingCell? backing,
         Palette palette
     )
     {
