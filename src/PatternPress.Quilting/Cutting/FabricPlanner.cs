@@ -9,8 +9,12 @@ namespace PatternPress.Quilting.Cutting;
 /// Plans a fabric on a grid of whole numbers: the largest length of which every cut size is a multiple. Nothing is
 /// rounded, so the plan is as exact as the cut sizes.
 /// </summary>
-public sealed class FabricPlanner : ICuttingPlanner
+/// <param name="effort">How much work the search for the shortest plan may spend on one list.</param>
+public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
 {
+    public FabricPlanner()
+        : this(SearchEffort.Usual) { }
+
     public FabricPlanning Plan(CuttingList list)
     {
         House house = list.House;
@@ -24,7 +28,7 @@ public sealed class FabricPlanner : ICuttingPlanner
         long stock = (list.UsableWidth.Inches / grid).Floor();
         List<Kind> kinds = KindsOf(list, grid, stock);
         var problem = new CutProblem(stock, [.. kinds.Select(kind => kind.Piece)]);
-        var result = StripPlanner.Plan(problem, CutStyle.Plain);
+        var result = StripPlanner.Plan(problem, CutStyle.Plain, effort);
         if (result is CutResult.Refused refused)
         {
             return new FabricPlanning.Refused(Told(refused.Faults, kinds, list));
@@ -32,7 +36,7 @@ public sealed class FabricPlanner : ICuttingPlanner
         FabricPlan plan = Finish(((CutResult.Planned)result).Plan, kinds, list, grid);
         if (
             house.Plan == PlanStyle.Thrifty
-            && StripPlanner.Plan(problem, CutStyle.Thrifty) is CutResult.Planned thrifty
+            && StripPlanner.Plan(problem, CutStyle.Thrifty, effort) is CutResult.Planned thrifty
         )
         {
             FabricPlan mixed = Finish(thrifty.Plan, kinds, list, grid);

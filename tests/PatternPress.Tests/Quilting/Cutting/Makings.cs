@@ -1,15 +1,19 @@
 using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Techniques;
 
 namespace PatternPress.Tests.Quilting.Cutting;
 
 /// <summary>Works out patterns written in tests.</summary>
 internal static class Makings
 {
-    public static Making Of(string yaml)
+    public static Making Of(string yaml) => Of(yaml, new FabricPlanner());
+
+    public static Making Of(string yaml, ICuttingPlanner planner)
     {
         Pattern pattern = Designs.Read(yaml);
-        return new Maker().Make(pattern, [.. Designs.Resolve(pattern)]);
+        var maker = new Maker(TechniqueCatalog.All, planner);
+        return maker.Make(pattern, [.. Designs.Resolve(pattern)]);
     }
 
     /// <summary>A quilt of one plain piece: only its finished size matters.</summary>
