@@ -43,6 +43,10 @@ internal static class ColoringReader
             }
             if (blockMap?.Find(words[0].Text) is null)
             {
+                if (!context.IsComplete)
+                {
+                    continue;
+                }
                 context.Report(
                     PP0209_ColoringOfUnknownBlock.Found(
                         words[0].Span,

@@ -149,6 +149,10 @@ internal static class FillReader
         }
         if (!known.Any(c => c.Key == name.Text))
         {
+            if (!context.IsComplete || context.Named.Colorings.Contains(name.Text))
+            {
+                return null;
+            }
             context.Report(
                 PP0213_UnknownColoring.Found(name.Span, name.Text, known.Select(c => c.Key))
             );

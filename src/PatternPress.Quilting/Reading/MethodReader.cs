@@ -27,6 +27,14 @@ internal static class MethodReader
             string unit = entry.Key.Value;
             if (KindOf(unit, blocks) is not { } kind)
             {
+                // A block that could not be read has its own finding.
+                string block = unit.Split('.')[0];
+                bool misread =
+                    context.Named.Blocks.Contains(block) && blocks.All(b => b.Key != block);
+                if (misread || !context.IsComplete)
+                {
+                    continue;
+                }
                 context.Report(
                     PP0222_UnsuitableMethod.UnknownUnit(
                         entry.Key.Span,

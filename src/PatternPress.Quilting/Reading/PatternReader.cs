@@ -24,7 +24,16 @@ public static class PatternReader
     {
         findings.AddRange(tree.Diagnostics);
         findings.AddRange(ShapeChecker.Check(tree, PatternShape.Of(SourceVocabulary.Words)));
-        var context = new ReadContext(findings);
+        var sections = tree.Root as MapNode;
+        var context = new ReadContext(findings)
+        {
+            IsComplete = tree.IsComplete,
+            Named = (
+                Names(sections, "fabrics"),
+                Names(sections, "blocks"),
+                Names(sections, "colorings")
+            ),
+        };
         House defaults = House.Default;
         if (house is not null)
         {
@@ -32,7 +41,7 @@ public static class PatternReader
             findings.AddRange(ShapeChecker.Check(house, PatternShape.House()));
             defaults = HouseReader.Read(house.Root as MapNode, defaults, context);
         }
-        if (tree.Root is not MapNode root)
+        if (sections is not { } root)
         {
             return null;
         }
@@ -77,4 +86,11 @@ public static class PatternReader
                 sizes
             );
     }
+
+    private static ImmutableHashSet<string> Names(MapNode? sections, string section) =>
+        ReadContext
+            .Map(sections, section)
+            ?.Entries.Select(entry => entry.Key.Value)
+            .ToImmutableHashSet(StringComparer.Ordinal)
+        ?? [];
 }

@@ -19,6 +19,22 @@ internal sealed class ReadContext(DiagnosticList findings)
     /// <summary>Unit of numbers written without one.</summary>
     public LengthUnit Unit { get; set; } = LengthUnit.Inch;
 
+    /// <summary>
+    /// Whether the file was read to its end. If not, a name that is missing may stand in the part left out, and nothing
+    /// is called unknown.
+    /// </summary>
+    public bool IsComplete { get; init; } = true;
+
+    /// <summary>
+    /// Names of the fabrics, blocks and colorings in the file, also of those that could not be read: these have their
+    /// own finding, and what uses them is not to blame.
+    /// </summary>
+    public (
+        ImmutableHashSet<string> Fabrics,
+        ImmutableHashSet<string> Blocks,
+        ImmutableHashSet<string> Colorings
+    ) Named { get; init; } = ([], [], []);
+
     /// <summary>Fabrics by key, once they are read.</summary>
     public ImmutableDictionary<string, Fabric> Fabrics { get; set; } =
         ImmutableDictionary.Create<string, Fabric>(StringComparer.Ordinal);
@@ -73,6 +89,10 @@ internal sealed class ReadContext(DiagnosticList findings)
         if (Fabrics.ContainsKey(name.Text))
         {
             return Sourced(name);
+        }
+        if (!IsComplete || Named.Fabrics.Contains(name.Text))
+        {
+            return null;
         }
         Report(
             PP0212_UnknownFabric.Found(
