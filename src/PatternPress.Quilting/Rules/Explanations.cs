@@ -15,14 +15,18 @@ public static class Explanations
     );
 
     /// <summary>All codes, in order.</summary>
-    public static IEnumerable<string> Codes => _resources.Value.Keys;
+    public static IEnumerable<string> Codes =>
+        Source
+            .Diagnostics.Explanations.Codes.Concat(_resources.Value.Keys)
+            .Order(StringComparer.Ordinal);
 
     /// <summary>The page of a code as Markdown; null for a code there is none for.</summary>
     public static string? Find(string code)
     {
         if (!_resources.Value.TryGetValue(code, out string? name))
         {
-            return null;
+            // The codes of reading have their pages beside the reader.
+            return Source.Diagnostics.Explanations.Find(code);
         }
         using Stream stream = typeof(Explanations).Assembly.GetManifestResourceStream(name)!;
         using var reader = new StreamReader(stream);
