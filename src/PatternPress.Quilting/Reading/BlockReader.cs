@@ -47,9 +47,7 @@ internal static class BlockReader
         }
         ImmutableArray<Rational>? across = ReadShares(key.Value, map, "columns", columns, context),
             down = ReadShares(key.Value, map, "rows", rows.Length, context);
-        // With a unit misread the parts are not known, and colorings would be blamed for it.
-        bool partsUnknown = declared is null && units.Units.Values.Any(unit => unit is null);
-        if (across is null || down is null || partsUnknown)
+        if (across is null || down is null)
         {
             return null;
         }
@@ -164,6 +162,10 @@ internal static class BlockReader
             units[entry.Key.Value] = entry.Value is ScalarNode text
                 ? UnitReader.Read(block, entry.Key.Value, text, context)
                 : null;
+            if (units[entry.Key.Value] is null && entry.Value is ScalarNode misread)
+            {
+                context.AddMisread(block, misread.Words().Select(word => word.Text.TrimEnd(',')));
+            }
         }
         return new UnitTexts(units.ToImmutable(), letters.ToImmutable());
     }
@@ -197,7 +199,10 @@ internal static class BlockReader
     private static IEnumerable<Sourced<string>> PartsOf(IEnumerable<UnitReader.Reading?> units)
     {
         foreach (
-            UnitDesign? unit in units.Select(u => u?.Design).OrderBy(u => u?.Span.StartLine ?? 0)
+            UnitDesign? unit in units
+                .Select(u => u?.Design)
+                .OrderBy(u => u?.Span.StartLine ?? 0)
+                .ThenBy(u => u?.Span.StartColumn ?? 0)
         )
         {
             if (unit is null)

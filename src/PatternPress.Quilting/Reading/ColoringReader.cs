@@ -116,7 +116,11 @@ internal static class ColoringReader
             }
             Slice part = word.Sub(0, equals),
                 fabric = word.From(equals + 1);
-            if (block is not null && !block.Parts.Any(p => p.Value == part.Text))
+            if (
+                block is not null
+                && !block.Parts.Any(p => p.Value == part.Text)
+                && !context.MayBePart(block.Key, part.Text)
+            )
             {
                 context.Report(
                     PP0211_UnknownPartInColoring.Found(

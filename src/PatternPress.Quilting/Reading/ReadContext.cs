@@ -35,6 +35,15 @@ internal sealed class ReadContext(DiagnosticList findings)
         ImmutableHashSet<string> Colorings
     ) Named { get; init; } = ([], [], []);
 
+    private readonly HashSet<(string Block, string Word)> _misread = [];
+
+    /// <summary>Words of a block's unit that could not be read: some of them are names of parts.</summary>
+    public void AddMisread(string block, IEnumerable<string> words) =>
+        _misread.UnionWith(words.Select(word => (block, word)));
+
+    /// <summary>Whether a unit that could not be read may have the part.</summary>
+    public bool MayBePart(string block, string name) => _misread.Contains((block, name));
+
     /// <summary>Fabrics by key, once they are read.</summary>
     public ImmutableDictionary<string, Fabric> Fabrics { get; set; } =
         ImmutableDictionary.Create<string, Fabric>(StringComparer.Ordinal);
