@@ -25,14 +25,23 @@ public sealed partial class ArchitectureTests
     private static IEnumerable<string> SourcesOf(string project) =>
         Directory
             .EnumerateFiles(FolderOf(project), "*.cs", SearchOption.AllDirectories)
-            .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal));
+            .Where(f =>
+                !f.Contains(
+                    $"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}",
+                    StringComparison.Ordinal
+                )
+            );
 
     [TestCaseSource(nameof(Projects))]
     public void A_project_references_only_what_it_may_know(string project)
     {
-        XDocument file = XDocument.Load(Path.Combine(FolderOf(project), $"PatternPress.{project}.csproj"));
+        XDocument file = XDocument.Load(
+            Path.Combine(FolderOf(project), $"PatternPress.{project}.csproj")
+        );
         file.Descendants("ProjectReference")
-            .Select(r => Path.GetFileNameWithoutExtension(r.Attribute("Include")!.Value.Replace('\\', '/')))
+            .Select(r =>
+                Path.GetFileNameWithoutExtension(r.Attribute("Include")!.Value.Replace('\\', '/'))
+            )
             .Select(name => name["PatternPress.".Length..])
             .ShouldBe(_allowed[project], ignoreOrder: true);
     }
@@ -54,7 +63,10 @@ public sealed partial class ArchitectureTests
         SourcesOf(project)
             .SelectMany(file =>
                 File.ReadLines(file)
-                    .Where(line => !line.TrimStart().StartsWith("//", StringComparison.Ordinal) && OuterWorld().IsMatch(line))
+                    .Where(line =>
+                        !line.TrimStart().StartsWith("//", StringComparison.Ordinal)
+                        && OuterWorld().IsMatch(line)
+                    )
                     .Select(line => $"{Path.GetFileName(file)}: {line.Trim()}")
             )
             .ShouldBeEmpty();
@@ -64,22 +76,35 @@ public sealed partial class ArchitectureTests
     public void The_paper_half_does_not_speak_of_quilts() =>
         SourcesOf("Typesetting")
             .Concat(SourcesOf("Pdf"))
-            .SelectMany(file => File.ReadLines(file).Where(line => Trade().IsMatch(line)).Select(line => $"{file}: {line.Trim()}"))
+            .SelectMany(file =>
+                File.ReadLines(file)
+                    .Where(line => Trade().IsMatch(line))
+                    .Select(line => $"{file}: {line.Trim()}")
+            )
             .ShouldBeEmpty();
 
     [Test]
     public void The_trade_half_does_not_speak_of_paper() =>
         SourcesOf("Quilting")
-            .SelectMany(file => File.ReadLines(file).Where(line => Paper().IsMatch(line)).Select(line => $"{file}: {line.Trim()}"))
+            .SelectMany(file =>
+                File.ReadLines(file)
+                    .Where(line => Paper().IsMatch(line))
+                    .Select(line => $"{file}: {line.Trim()}")
+            )
             .ShouldBeEmpty();
 
     [Test]
     public void One_project_alone_knows_the_pdf_library() =>
         Projects()
-            .Where(p => File.ReadAllText(Path.Combine(FolderOf(p), $"PatternPress.{p}.csproj")).Contains("PDFsharp", StringComparison.Ordinal))
+            .Where(p =>
+                File.ReadAllText(Path.Combine(FolderOf(p), $"PatternPress.{p}.csproj"))
+                    .Contains("PDFsharp", StringComparison.Ordinal)
+            )
             .ShouldBe(["Pdf"]);
 
-    [GeneratedRegex(@"\b(Console|File|Directory|Environment)\.[A-Z]|\bDateTime(Offset)?\.(Now|UtcNow|Today)|\bStopwatch\b|\bGuid\.NewGuid|\bnew Random\b")]
+    [GeneratedRegex(
+        @"\b(Console|File|Directory|Environment)\.[A-Z]|\bDateTime(Offset)?\.(Now|UtcNow|Today)|\bStopwatch\b|\bGuid\.NewGuid|\bnew Random\b"
+    )]
     private static partial Regex OuterWorld();
 
     [GeneratedRegex(@"\b([Qq]uilt|[Ff]abric|[Yy]ardage|[Bb]atting)", RegexOptions.None)]

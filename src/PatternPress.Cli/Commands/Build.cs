@@ -56,7 +56,12 @@ internal static class Build
                 terminal,
                 new TemplateLoader(directory, folder),
                 Path.Combine(directory, parsed.GetValue(output)!),
-                [.. _papers.Where(p => parsed.GetValue(paper) is var wanted && (wanted == "both" || wanted == p.Name))]
+                [
+                    .. _papers.Where(p =>
+                        parsed.GetValue(paper) is var wanted
+                        && (wanted == "both" || wanted == p.Name)
+                    ),
+                ]
             );
             IReadOnlyList<Compilation> built =
             [
@@ -100,8 +105,7 @@ internal static class Build
             ];
             (string Name, byte[] Bytes)[] files =
             [
-                .. jobs
-                    .AsParallel()
+                .. jobs.AsParallel()
                     .AsOrdered()
                     .Select(job =>
                     {
@@ -113,7 +117,9 @@ internal static class Build
                             (
                                 job.Order,
                                 composed.Diagnostics.Concat(
-                                    typeset.Problems.Select(p => LayoutFindings.Found(p, name, pattern.File))
+                                    typeset.Problems.Select(p =>
+                                        LayoutFindings.Found(p, name, pattern.File)
+                                    )
                                 )
                             )
                         );
@@ -151,7 +157,9 @@ internal static class Build
             files.Write($"{id}-tables.csv", Encoding.UTF8.GetBytes(TablesCsv.Of(tables)));
             files.Write($"{id}-tables.txt", Encoding.UTF8.GetBytes(TablesText.Of(tables)));
             files.Commit();
-            terminal.Output.WriteLine($"built {id}: {documents.Length} PDFs in {Path.Combine(Path.GetFileName(output), id)}");
+            terminal.Output.WriteLine(
+                $"built {id}: {documents.Length} PDFs in {Path.Combine(Path.GetFileName(output), id)}"
+            );
         }
 
         private void Progress(string text)

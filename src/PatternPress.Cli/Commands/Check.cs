@@ -13,7 +13,10 @@ internal static class Check
         Argument<string[]> paths = CommonOptions.Paths();
         Option<string> messages = CommonOptions.Messages();
         Option<string?> templates = CommonOptions.Templates();
-        var command = new Command("check", "Checks patterns in every size, without writing anything.")
+        var command = new Command(
+            "check",
+            "Checks patterns in every size, without writing anything."
+        )
         {
             paths,
             messages,

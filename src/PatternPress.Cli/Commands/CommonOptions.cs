@@ -27,6 +27,7 @@ internal static class CommonOptions
     public static Option<string?> Templates() =>
         new("--templates")
         {
-            Description = "The folder of house rules, words, looks and fonts. Without it: the nearest folder templates.",
+            Description =
+                "The folder of house rules, words, looks and fonts. Without it: the nearest folder templates.",
         };
 }

@@ -17,7 +17,9 @@ internal static class Report
             compilations
                 .SelectMany(c => c.Diagnostics)
                 .DistinctBy(d => (d.Code, d.Primary, d.Title, d.Text, string.Join(' ', d.Sizes))),
-            compilations.Select(c => c.Tree.Source).Concat(compilations.Select(c => c.House).OfType<Source.SourceText>())
+            compilations
+                .Select(c => c.Tree.Source)
+                .Concat(compilations.Select(c => c.House).OfType<Source.SourceText>())
         );
         MessageFormats.Find(format, terminal).Write(messages, terminal.Output);
         if (format != MessageFormats.Default)
@@ -29,7 +31,9 @@ internal static class Report
             if (compilation.Tables is { } tables && !compilation.HasErrors)
             {
                 string sizes = string.Join(", ", tables.Sizes.Select(s => s.Name));
-                terminal.Output.WriteLine($"{compilation.Tree.Source.File}: good in {tables.Sizes.Length} sizes ({sizes})");
+                terminal.Output.WriteLine(
+                    $"{compilation.Tree.Source.File}: good in {tables.Sizes.Length} sizes ({sizes})"
+                );
             }
         }
     }

@@ -28,7 +28,10 @@ internal static class Schema
 
     private static int Run(Terminal terminal, string directory, string? output)
     {
-        string text = JsonSchemaWriter.Write(PatternShape.Of(SourceVocabulary.Words), "A quilt pattern");
+        string text = JsonSchemaWriter.Write(
+            PatternShape.Of(SourceVocabulary.Words),
+            "A quilt pattern"
+        );
         if (output is null)
         {
             terminal.Output.Write(text);

@@ -7,7 +7,9 @@ namespace PatternPress.Cli.Files;
 internal sealed class TemplateLoader(string directory, string folder)
 {
     private readonly Dictionary<string, Templates> _byLanguage = new(StringComparer.Ordinal);
-    private readonly Lazy<IReadOnlyDictionary<string, string>> _files = new(() => ReadTexts(folder));
+    private readonly Lazy<IReadOnlyDictionary<string, string>> _files = new(() =>
+        ReadTexts(folder)
+    );
 
     /// <summary>The words of a language. What is wrong with them is in the result's own diagnostics.</summary>
     public Templates Words(string language)

@@ -22,7 +22,16 @@ public static class Compiler
         Pattern? pattern = PatternReader.Read(id, tree, house, reading);
         if (pattern is null)
         {
-            return new Compilation(id, tree, house?.Source, null, [], null, null, Sorted(reading.ToImmutable()));
+            return new Compilation(
+                id,
+                tree,
+                house?.Source,
+                null,
+                [],
+                null,
+                null,
+                Sorted(reading.ToImmutable())
+            );
         }
         var findings = new FindingCollector(pattern.Sizes.Select(size => size.Key));
         foreach (Diagnostic diagnostic in reading.ToImmutable())

@@ -37,7 +37,9 @@ public static class Explanations
     public static string TitleOf(string code)
     {
         string heading = (Find(code) ?? "").Split('\n')[0].TrimStart('#', ' ');
-        return heading.StartsWith(code, StringComparison.Ordinal) ? heading[code.Length..].Trim() : heading;
+        return heading.StartsWith(code, StringComparison.Ordinal)
+            ? heading[code.Length..].Trim()
+            : heading;
     }
 
     // "Rules/PP0210_UnboundPart.md"

@@ -1,0 +1,144 @@
+using PatternPress.Cli;
+
+namespace PatternPress.Tests.Cli;
+
+/// <summary>Runs commands as a person would, in a folder of their own.</summary>
+public sealed class CommandTests
+{
+    private string _folder = "";
+
+    [SetUp]
+    public void MakeFolder() =>
+        _folder = Directory.CreateTempSubdirectory("patternpress-").FullName;
+
+    [TearDown]
+    public void RemoveFolder() => Directory.Delete(_folder, recursive: true);
+
+    private (int Code, string Output, string Error) Run(params string[] arguments)
+    {
+        var output = new StringWriter();
+        var error = new StringWriter();
+        var terminal = new Terminal(output, error, Color: false, Interactive: false, Width: 100);
+        string[] all = arguments[0] is "check" or "build"
+            ? [.. arguments, "--templates", Path.Combine(Repository.Root, "templates")]
+            : arguments;
+        int code = new Application(terminal, _folder).Run(all);
+        return (code, output.ToString(), error.ToString());
+    }
+
+    private string Read(string path) => File.ReadAllText(Path.Combine(_folder, path));
+
+    private void Write(string path, string text)
+    {
+        string full = Path.Combine(_folder, path);
+        Directory.CreateDirectory(Path.GetDirectoryName(full)!);
+        File.WriteAllText(full, text);
+    }
+
+    [Test]
+    public void A_new_pattern_builds_and_builds_to_the_same_bytes_again()
+    {
+        Run("new", "spring-meadow").Code.ShouldBe(0);
+        Read("patterns/spring-meadow.quilt.yaml").ShouldContain("title: Spring Meadow");
+        (int code, string output, string error) = Run("build", "--paper", "letter");
+        code.ShouldBe(0, output + error);
+        Dictionary<string, byte[]> first = Outputs("out/spring-meadow");
+        first.Keys.ShouldContain("spring-meadow-letter.pdf");
+        first.Keys.ShouldContain("spring-meadow-requirements-letter.pdf");
+        first.Keys.ShouldContain("spring-meadow-placement-letter.pdf");
+        first.Keys.ShouldContain("spring-meadow-tables.json");
+        Run("build", "--paper", "letter").Code.ShouldBe(0);
+        Dictionary<string, byte[]> second = Outputs("out/spring-meadow");
+        second.Keys.ShouldBe(first.Keys, ignoreOrder: true);
+        foreach ((string name, byte[] bytes) in first)
+        {
+            second[name]
+                .AsSpan()
+                .SequenceEqual(bytes)
+                .ShouldBeTrue($"{name} differs between two builds");
+        }
+    }
+
+    [Test]
+    public void A_broken_pattern_leaves_the_last_good_files()
+    {
+        Run("new", "meadow").Code.ShouldBe(0);
+        Run("build", "--paper", "a4").Code.ShouldBe(0);
+        Dictionary<string, byte[]> before = Outputs("out/meadow");
+        string broken = Read("patterns/meadow.quilt.yaml")
+            .Replace("ray=B heart=C", "ray=B hart=C", StringComparison.Ordinal);
+        Write("patterns/meadow.quilt.yaml", broken);
+        (int code, string output, _) = Run("build", "--paper", "a4");
+        code.ShouldBe(1);
+        output.ShouldContain("did you mean \"heart\"?");
+        output.ShouldContain("patterns/meadow.quilt.yaml:");
+        Dictionary<string, byte[]> after = Outputs("out/meadow");
+        after.Keys.ShouldBe(before.Keys, ignoreOrder: true);
+        after.ShouldAllBe(file => before[file.Key].AsSpan().SequenceEqual(file.Value));
+    }
+
+    [Test]
+    public void What_cannot_run_says_so_and_ends_with_2()
+    {
+        Run("new", "meadow").Code.ShouldBe(0);
+        (int code, _, string error) = Run("check", "patterns/medow.quilt.yaml");
+        code.ShouldBe(2);
+        error.ShouldContain(
+            "there is no file or folder patterns/medow.quilt.yaml; did you mean patterns/meadow.quilt.yaml?"
+        );
+        Run("new", "meadow").Error.ShouldContain("exists already");
+        Run("new", "two words").Code.ShouldBe(2);
+        Run("check", "--messages", "morse").Code.ShouldBe(2);
+        Run("explain", "PP9999").Code.ShouldBe(2);
+    }
+
+    [TestCase("huge.quilt.yaml")]
+    public void A_file_far_too_large_is_refused_in_words(string name)
+    {
+        using (FileStream file = File.Create(Path.Combine(_folder, name)))
+        {
+            file.SetLength(100_000_000);
+        }
+        (int code, string output, _) = Run("check", name);
+        code.ShouldBe(1);
+        output.ShouldContain(name);
+    }
+
+    [Test]
+    public void Explain_lists_every_code_and_shows_a_page()
+    {
+        Run("explain").Output.ShouldContain("PP0210");
+        Run("explain", "pp0210").Output.ShouldContain("## Why it matters");
+    }
+
+    [Test]
+    public void The_schema_is_printed_as_json() =>
+        System
+            .Text.Json.JsonDocument.Parse(Run("schema").Output)
+            .RootElement.GetProperty("$schema")
+            .GetString()
+            .ShouldBe("https://json-schema.org/draft/2020-12/schema");
+
+    [Test]
+    public void Findings_come_in_the_format_asked_for()
+    {
+        Write("p.quilt.yaml", "pattern: {title: T}\n");
+        Run("check", "p.quilt.yaml", "--messages", "github")
+            .Output.ShouldContain("::error file=p.quilt.yaml");
+        System
+            .Text.Json.JsonDocument.Parse(Run("check", "p.quilt.yaml", "--messages", "json").Output)
+            .ShouldNotBeNull();
+        System
+            .Text.Json.JsonDocument.Parse(
+                Run("check", "p.quilt.yaml", "--messages", "sarif").Output
+            )
+            .RootElement.GetProperty("version")
+            .GetString()
+            .ShouldBe("2.1.0");
+    }
+
+    private Dictionary<string, byte[]> Outputs(string folder) =>
+        Directory
+            .EnumerateFiles(Path.Combine(_folder, folder), "*", SearchOption.AllDirectories)
+            .ToDictionary(f => Path.GetFileName(f), File.ReadAllBytes);
+}
