@@ -10,5 +10,5 @@ public readonly record struct PaperSize(Points Width, Points Height)
     public static readonly PaperSize A4 = new(new(595_276), new(841_890));
 
     /// <summary>The same sheet turned by a quarter.</summary>
-    public PaperSize Turned => new(Height, Width);
+    public PaperSize Turned() => new(Height, Width);
 }

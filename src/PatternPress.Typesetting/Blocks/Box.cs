@@ -42,6 +42,8 @@ public sealed record Box(Block Content) : Block
                 "no room is left for the padding of a box",
                 all.Height + Padding.Down
             ),
+            // No empty box is begun on the next page for a break or gap at the end.
+            Fit.Splits { Fragment: var all, Rest.IsBlank: true } => new Fit.Fits(Frame(all, width)),
             Fit.Splits { Fragment: var part, Rest: var rest } => new Fit.Splits(
                 Frame(part, width),
                 this with

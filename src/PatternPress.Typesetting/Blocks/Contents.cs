@@ -23,9 +23,15 @@ public sealed record Contents : Block
             .Select(one => new ContentsEntry(
                 one.index,
                 one.anchor.Title,
-                $"{StylePrefix}{one.anchor.Level}",
+                StyleOf(context, one.anchor.Level),
                 Indent * (one.anchor.Level - 1)
             ));
         return context.Fit(new Tagged(TagRole.Contents, new Stack([.. entries])), room);
+    }
+
+    string StyleOf(LayoutContext context, int level)
+    {
+        var name = $"{StylePrefix}{level}";
+        return context.Styles.Find(name) is null ? Styles.StyleSheet.BodyName : name;
     }
 }

@@ -6,7 +6,7 @@ namespace PatternPress.Typesetting.Blocks;
 public sealed record PageBreak : Block
 {
     public override Fit Fit(LayoutContext context, Room room) =>
-        room.AtTop
+        room.AtTop || room.IsEndless
             ? new Fit.Fits(Fragment.Empty)
             : new Fit.Moves("a new page begins here", room.Height + new Points(1));
 

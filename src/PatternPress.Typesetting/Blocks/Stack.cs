@@ -29,8 +29,14 @@ public sealed record Stack(ImmutableArray<Block> Items) : Block
         {
             var (block, gap) = entries[i];
             var spacing = block.Spacing(context);
+            // A gap that no longer fits ends with the room: what has no height, as an anchor, may still stand there.
             var start =
-                y == Points.Zero ? y : (y + Largest(gap, after, spacing.Before)).UpTo(Rhythm);
+                y == Points.Zero
+                    ? y
+                    : Points.Min(
+                        (y + Largest(gap, after, spacing.Before)).UpTo(Rhythm),
+                        Points.Max(y, room.Height)
+                    );
             var offered =
                 y == Points.Zero
                     ? room
@@ -61,15 +67,15 @@ public sealed record Stack(ImmutableArray<Block> Items) : Block
                         from--;
                     }
 
-                    // Where only blocks that stay with the next stand above, moving them wins nothing at the top of a page.
-                    if (from == 0 && room.AtTop && y > Points.Zero)
+                    if ((from < i ? placed[from].Y : y) > Points.Zero)
                     {
-                        from = i;
+                        return new Fit.Splits(Build(placed[..from]), Rest(entries, from, null));
                     }
 
-                    return from == 0
-                        ? moves
-                        : new Fit.Splits(Build(placed[..from]), Rest(entries, from, null));
+                    // Nothing to be seen would be left here. All of it moves, unless that wins nothing.
+                    return room.AtTop && y > Points.Zero
+                        ? new Fit.Splits(Build(placed), Rest(entries, i, null))
+                        : moves;
                 default:
                     throw new InvalidOperationException(
                         "A block answers with fits, splits or moves."

@@ -10,12 +10,6 @@ public readonly record struct Room(Points Width, Points Height, bool AtTop, bool
     /// <summary>Room of a width without limit downwards.</summary>
     public static Room Endless(Points width) => new(width, Points.Unlimited, AtTop: true);
 
-    /// <summary>The same room less something above.</summary>
-    public Room Below(Points used) =>
-        this with
-        {
-            Height = Height - used,
-            AtTop = false,
-            Forced = false,
-        };
+    /// <summary>Whether there is no limit downwards: in a cell, a caption, a footer no page ends.</summary>
+    public bool IsEndless => Height > Points.Unlimited / 2;
 }

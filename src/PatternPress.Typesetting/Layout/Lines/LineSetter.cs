@@ -142,12 +142,31 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
             }
         }
 
+        AddSpaceAtEnd(line, ref segment, x, baseline);
         Flush(ref segment, baseline);
         CloseSpan();
         PlaceLink();
         parts.AddRange(underlines);
         underlines.Clear();
         return x;
+    }
+
+    // The space at which a line ends is kept, though it takes no room: who copies or hears the text needs it.
+    void AddSpaceAtEnd(Line line, ref Segment segment, Points x, Points baseline)
+    {
+        if (line.Closes || line.End == line.Next)
+        {
+            return;
+        }
+
+        var space = paragraph.Atoms[line.End];
+        if (!segment.Accepts(space))
+        {
+            Flush(ref segment, baseline);
+            segment = new Segment(x);
+        }
+
+        segment.Add(space, line.End, Points.Zero, Points.Zero);
     }
 
     Points SpaceStretch(Line line, Points slack)
