@@ -74,7 +74,7 @@ public sealed class CommandTests
         output.ShouldContain("patterns/meadow.quilt.yaml:");
         Dictionary<string, byte[]> after = Outputs("out/meadow");
         after.Keys.ShouldBe(before.Keys, ignoreOrder: true);
-        after.ShouldAllBe(file => before[file.Key].AsSpan().SequenceEqual(file.Value));
+        after.ShouldAllBe(file => Enumerable.SequenceEqual(before[file.Key], file.Value));
     }
 
     [Test]

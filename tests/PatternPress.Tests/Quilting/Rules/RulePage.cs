@@ -40,16 +40,13 @@ internal sealed class RulePage
 
     public override string ToString() => Name;
 
+    /// <summary>Everything under a heading.</summary>
+    public string Words(string heading) => string.Join('\n', Under(heading)).Trim();
+
     /// <summary>The source shown under a heading, with the sections it leaves out; null where words stand instead.</summary>
     public string? Source(string heading)
     {
-        List<string> section =
-        [
-            .. _lines
-                .SkipWhile(l => l != "## " + heading)
-                .Skip(1)
-                .TakeWhile(l => !l.StartsWith("## ", StringComparison.Ordinal)),
-        ];
+        List<string> section = Under(heading);
         int fence = section.FindIndex(l => l.StartsWith("```yaml", StringComparison.Ordinal));
         if (fence < 0)
         {
@@ -61,6 +58,14 @@ internal sealed class RulePage
             ? string.Join('\n', shown)
             : string.Join('\n', shown.Append("").Concat(SectionsBesides(shown))) + "\n";
     }
+
+    private List<string> Under(string heading) =>
+        [
+            .. _lines
+                .SkipWhile(l => l != "## " + heading)
+                .Skip(1)
+                .TakeWhile(l => !l.StartsWith("## ", StringComparison.Ordinal)),
+        ];
 
     private static IEnumerable<string> SectionsBesides(List<string> shown)
     {
