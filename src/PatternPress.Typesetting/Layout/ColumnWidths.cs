@@ -34,13 +34,18 @@ static class ColumnWidths
             natural.Select(i => needs[i].Least).Sum(),
             natural.Select(i => needs[i].Natural).Sum()
         );
+        // What there is beyond the least is divided in proportion to what is wanted beyond it. Each column takes its part
+        // of what is still to be divided, so that rounding never adds up to more than there is.
+        var (spare, wish) = (Points.Max(Points.Zero, room - least), wanted - least);
         foreach (var i in natural)
         {
-            var (low, high) = (needs[i].Least, needs[i].Natural);
-            widths[i] =
-                wanted <= room ? high
-                : room <= least || wanted == least ? low
-                : low + (high - low).Scale((room - least).Value / (wanted - least).Value);
+            var more = needs[i].Natural - needs[i].Least;
+            var part =
+                spare >= wish ? more
+                : wish == Points.Zero ? Points.Zero
+                : new Points((long)((Int128)spare.Thousandths * more.Thousandths / wish.Thousandths));
+            (spare, wish) = (spare - part, wish - more);
+            widths[i] = needs[i].Least + part;
             left -= widths[i];
         }
 

@@ -263,4 +263,18 @@ public class TableTests
 
     [Test]
     public void An_empty_table_is_no_problem() => LayoutOf.Pages(Of()).ShouldBe("1:");
+
+    // Three columns that would like 60 pt and need 30 share 100 pt: 33 1/3 each, which rounding must not make more.
+    [Test]
+    public void Squeezed_columns_fill_their_place_to_the_thousandth()
+    {
+        var table = new Table(
+            [TableColumn.Natural(), TableColumn.Natural(), TableColumn.Natural()],
+            [new TableRow(Enumerable.Range(1, 3).Select(i => new TableCell(new Flowing($"c{i}", 60, 10))))]
+        )
+        {
+            Style = Bare,
+        };
+        LayoutOf.Typeset(table).Problems.ShouldBeEmpty();
+    }
 }
