@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Source.Diagnostics;
 
 namespace PatternPress.Quilting.Rules;
 
@@ -16,9 +17,7 @@ public static class Explanations
 
     /// <summary>All codes, in order.</summary>
     public static IEnumerable<string> Codes =>
-        Source
-            .Diagnostics.Explanations.Codes.Concat(_resources.Value.Keys)
-            .Order(StringComparer.Ordinal);
+        ReadingPages.Codes.Concat(_resources.Value.Keys).Order(StringComparer.Ordinal);
 
     /// <summary>The page of a code as Markdown; null for a code there is none for.</summary>
     public static string? Find(string code)
@@ -26,7 +25,7 @@ public static class Explanations
         if (!_resources.Value.TryGetValue(code, out string? name))
         {
             // The codes of reading have their pages beside the reader.
-            return Source.Diagnostics.Explanations.Find(code);
+            return ReadingPages.Find(code);
         }
         using Stream stream = typeof(Explanations).Assembly.GetManifestResourceStream(name)!;
         using var reader = new StreamReader(stream);

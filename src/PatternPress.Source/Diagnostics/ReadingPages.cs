@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace PatternPress.Source.Diagnostics;
 
 /// <summary>The pages that explain the findings of reading (PP01), one for each code; they travel in the assembly.</summary>
-public static class Explanations
+public static class ReadingPages
 {
     private const string Folder = "Explanations/";
     private const int CodeLength = 6;
@@ -26,7 +26,7 @@ public static class Explanations
                     .StartsWith(code + "_", StringComparison.OrdinalIgnoreCase)
             )
             {
-                using var stream = typeof(Explanations).Assembly.GetManifestResourceStream(name)!;
+                using var stream = typeof(ReadingPages).Assembly.GetManifestResourceStream(name)!;
                 using var reader = new StreamReader(stream);
                 return reader.ReadToEnd();
             }
@@ -36,7 +36,7 @@ public static class Explanations
     }
 
     private static IEnumerable<string> Names() =>
-        typeof(Explanations)
+        typeof(ReadingPages)
             .Assembly.GetManifestResourceNames()
             .Where(name => name.StartsWith(Folder, StringComparison.Ordinal));
 }

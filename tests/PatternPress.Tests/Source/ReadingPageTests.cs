@@ -6,7 +6,7 @@ using PatternPress.Source.Syntax;
 namespace PatternPress.Tests.Source;
 
 /// <summary>Every finding of reading has its page, and the page's own examples prove it right.</summary>
-public sealed partial class ExplanationTests
+public sealed partial class ReadingPageTests
 {
     private static readonly string[] Headings =
     [
@@ -17,12 +17,12 @@ public sealed partial class ExplanationTests
         "## When to ignore it",
     ];
 
-    private static string[] Codes => [.. Explanations.Codes];
+    private static string[] Codes => [.. ReadingPages.Codes];
 
     [TestCaseSource(nameof(Codes))]
     public void The_example_has_the_fault_and_the_other_has_not(string code)
     {
-        var page = Explanations.Find(code)!;
+        var page = ReadingPages.Find(code)!;
         if (Fence(page, "## Example") is { } example)
         {
             Found(example).Distinct().ShouldBe([code], example);
@@ -37,7 +37,7 @@ public sealed partial class ExplanationTests
     [TestCaseSource(nameof(Codes))]
     public void Pages_have_the_same_headings(string code)
     {
-        var page = Explanations.Find(code)!;
+        var page = ReadingPages.Find(code)!;
         page.ShouldStartWith($"# {code} ");
         page.Split('\n')
             .Where(line => line.StartsWith("## ", StringComparison.Ordinal))
@@ -58,9 +58,9 @@ public sealed partial class ExplanationTests
             )
             .Distinct()
             .Order(StringComparer.Ordinal);
-        Explanations.Codes.ShouldBe(reported);
-        Explanations.Find("PP0999").ShouldBeNull();
-        Explanations.Find("pp0130").ShouldNotBeNull();
+        ReadingPages.Codes.ShouldBe(reported);
+        ReadingPages.Find("PP0999").ShouldBeNull();
+        ReadingPages.Find("pp0130").ShouldNotBeNull();
     }
 
     [GeneratedRegex("\"(PP01[0-9]{2})\"")]
