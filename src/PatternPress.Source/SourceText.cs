@@ -35,8 +35,18 @@ public sealed class SourceText(string file, string text)
     public (int Line, int Column) At(int index)
     {
         index = Math.Clamp(index, 0, Text.Length);
-        var found = Array.BinarySearch(LineStarts, index);
-        var line = found >= 0 ? found : ~found - 1;
+        var starts = LineStarts;
+        // The last line that starts at or before the place. By hand: the library's generic search would be compiled
+        // for the occasion.
+        var line = 0;
+        for (var step = starts.Length; step > 0; step /= 2)
+        {
+            while (line + step < starts.Length && starts[line + step] <= index)
+            {
+                line += step;
+            }
+        }
+
         return (line + 1, index - LineStarts[line] + 1);
     }
 

@@ -48,10 +48,18 @@ public sealed record MapShape(string What, string Description, ImmutableArray<Ke
     }
 
     /// <summary>The same map with every key optional, for places that change only a part of it.</summary>
-    public MapShape Partial() =>
-        this with
+    public MapShape Partial()
+    {
+        var keys = ImmutableArray.CreateBuilder<Key>(Keys.Length);
+        foreach (var key in Keys)
         {
-            Keys = [.. Keys.Select(key => key with { Required = false })],
+            keys.Add(key with { Required = false });
+        }
+
+        return this with
+        {
+            Keys = keys.MoveToImmutable(),
             ExactlyOneOf = [],
         };
+    }
 }

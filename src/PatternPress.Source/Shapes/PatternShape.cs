@@ -638,17 +638,18 @@ public sealed class PatternShape
     /// <summary>What a size may do differently: any part of the quilt, the house rules and the methods.</summary>
     private MapShape Change()
     {
-        var quilt = Quilt().Partial();
-        var keys = quilt
-            .Keys.Select(key =>
-                key.Value is MapShape map ? key with { Value = map.Partial() } : key
-            )
-            .Append(new Key("house", house))
-            .Append(new Key("methods", methods));
+        var keys = ImmutableArray.CreateBuilder<Key>();
+        foreach (var key in Quilt().Partial().Keys)
+        {
+            keys.Add(key.Value is MapShape map ? key with { Value = map.Partial() } : key);
+        }
+
+        keys.Add(new Key("house", house));
+        keys.Add(new Key("methods", methods));
         return new MapShape(
             "a size's changes",
             "What this size does differently from the quilt, the house rules and the methods above.",
-            [.. keys]
+            keys.ToImmutable()
         );
     }
 

@@ -9,7 +9,7 @@ public sealed class ShapeChecker
 {
     private readonly DiagnosticList diagnostics = new();
     private readonly bool isComplete;
-    private readonly Stack<Level> levels = new();
+    private readonly List<Level> levels = [];
 
     private ShapeChecker(bool isComplete) => this.isComplete = isComplete;
 
@@ -27,7 +27,7 @@ public sealed class ShapeChecker
     /// <param name="Key">The key it stands behind, if any.</param>
     private readonly record struct Place(Span Owner, string Subject, string? Key);
 
-    private readonly record struct Level(MapShape Shape, string Subject);
+    private sealed record Level(MapShape Shape, string Subject);
 
     private void Check(Node node, Shape shape, Place place)
     {
@@ -104,7 +104,7 @@ public sealed class ShapeChecker
     {
         // Keys that stand in the map under a wrong name are not reported as missing too.
         HashSet<string>? meant = null;
-        levels.Push(new Level(shape, place.Subject));
+        levels.Add(new Level(shape, place.Subject));
         foreach (var entry in map.Entries)
         {
             var name = entry.Key.Value;
@@ -131,7 +131,7 @@ public sealed class ShapeChecker
             }
         }
 
-        levels.Pop();
+        levels.RemoveAt(levels.Count - 1);
         if (!isComplete)
         {
             return;
@@ -186,8 +186,9 @@ public sealed class ShapeChecker
             return $"`{name}` belongs under `{inner}`";
         }
 
-        foreach (var level in levels)
+        for (var i = levels.Count - 1; i >= 0; i--)
         {
+            var level = levels[i];
             if (level.Shape.Find(name) is not null)
             {
                 return $"`{name}` belongs to {level.Subject}: is this line indented too far?";

@@ -1,4 +1,6 @@
+using System.Buffers;
 using System.Text;
+using System.Text.Unicode;
 using PatternPress.Source.Diagnostics;
 
 namespace PatternPress.Source.Syntax;
@@ -127,28 +129,18 @@ public static class SourceGate
 
     private static int InvalidUtf8At(ReadOnlySpan<byte> bytes)
     {
-        var at = 0;
-        while (at < bytes.Length)
+        if (Utf8.IsValid(bytes))
         {
-            var ascii = bytes[at..].IndexOfAnyExceptInRange((byte)0, (byte)0x7F);
-            if (ascii < 0)
-            {
-                return -1;
-            }
+            return -1;
+        }
 
-            at += ascii;
-            if (
-                Rune.DecodeFromUtf8(bytes[at..], out _, out var length)
-                != System.Buffers.OperationStatus.Done
-            )
-            {
-                return at;
-            }
-
+        var at = 0;
+        while (Rune.DecodeFromUtf8(bytes[at..], out _, out var length) == OperationStatus.Done)
+        {
             at += length;
         }
 
-        return -1;
+        return at;
     }
 
     /// <summary>

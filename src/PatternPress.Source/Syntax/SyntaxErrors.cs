@@ -11,9 +11,10 @@ internal static class SyntaxErrors
     private const string NotRead =
         "What follows was not read, up to the next key at the left edge.";
 
-    public static Diagnostic Explain(SyntaxError error)
+    /// <summary>Explains what the scanner stumbled over.</summary>
+    /// <param name="message">The scanner's message; empty where it broke down without one.</param>
+    public static Diagnostic Explain(SyntaxError error, string message)
     {
-        var message = error.Message;
         if (message.Length == 0)
         {
             return UnclosedBracket(error, error.Readable) ?? Unreadable(error);
@@ -46,16 +47,6 @@ internal static class SyntaxErrors
             return UnexpectedColon(error);
         }
 
-        if (Says(message, "flow sequence", "flow mapping"))
-        {
-            return FlowBroken(error);
-        }
-
-        if (Says(message, "expected key", "'-' indicator", "expected <document start>"))
-        {
-            return UnexpectedLine(error);
-        }
-
         if (Says(message, "could not find expected ':'"))
         {
             return MissingColon(error, error.Start);
@@ -66,20 +57,14 @@ internal static class SyntaxErrors
             return ReservedCharacter(error);
         }
 
-        if (Says(message, "sequence entries"))
-        {
-            return ListOnKeyLine(error);
-        }
-
-        if (Says(message, "node content"))
-        {
-            return CharacterAt(error, error.Start) == ','
-                ? StrayCharacter(error)
-                : UnclosedBracket(error, error.Start) ?? StrayCharacter(error);
-        }
-
-        return Unreadable(error);
+        return Says(message, "sequence entries") ? ListOnKeyLine(error) : Unreadable(error);
     }
+
+    /// <summary>Something stands where a value was expected.</summary>
+    public static Diagnostic NothingToRead(SyntaxError error) =>
+        CharacterAt(error, error.Start) == ','
+            ? StrayCharacter(error)
+            : UnclosedBracket(error, error.Start) ?? StrayCharacter(error);
 
     private static bool Says(string message, params ReadOnlySpan<string> phrases)
     {
@@ -221,7 +206,8 @@ internal static class SyntaxErrors
             );
     }
 
-    private static Diagnostic FlowBroken(SyntaxError error)
+    /// <summary>Something else than a comma or the closing bracket stands between the items of brackets.</summary>
+    public static Diagnostic FlowBroken(SyntaxError error)
     {
         var found = CharacterAt(error, error.Start);
         if (
@@ -327,7 +313,7 @@ internal static class SyntaxErrors
     }
 
     /// <summary>Something stands where the next key or dash was expected.</summary>
-    private static Diagnostic UnexpectedLine(SyntaxError error)
+    public static Diagnostic UnexpectedLine(SyntaxError error, bool inList)
     {
         var (line, column) = error.Source.At(error.Start);
         var text = error.Source.Line(line);
@@ -359,13 +345,12 @@ internal static class SyntaxErrors
             return MissingColonIn(error.Source, line);
         }
 
-        return WrongIndent(error, line, isItem);
+        return WrongIndent(error, line, isItem, inList);
     }
 
-    private static Diagnostic WrongIndent(SyntaxError error, int line, bool isItem)
+    private static Diagnostic WrongIndent(SyntaxError error, int line, bool isItem, bool inList)
     {
         var indent = IndentOf(error.Source, line);
-        var inList = Says(error.Message, "'-' indicator");
         string title;
         string? hint = null;
         if (isItem)

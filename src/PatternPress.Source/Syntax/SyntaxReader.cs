@@ -1,20 +1,24 @@
 using System.Collections.Immutable;
 using PatternPress.Source.Diagnostics;
 using YamlDotNet.Core;
-using YamlDotNet.Core.Events;
+using YamlDotNet.Core.Tokens;
 
 namespace PatternPress.Source.Syntax;
 
 /// <summary>
-/// Turns the YAML parser's events into nodes. It refuses what a pattern has no use for (anchors, aliases, tags, several
-/// documents) and anything beyond its limits, and keeps what was read before a syntax error.
+/// Turns the tokens of the YAML scanner into nodes. It refuses what a pattern has no use for (anchors, aliases, tags,
+/// several documents) and anything beyond its limits, and keeps what was read before a syntax error.
 /// </summary>
+/// <remarks>
+/// It works on tokens, not on the YAML parser's events: the parser compiles regular expressions when it starts, which
+/// takes longer than reading a pattern, and it says less about what it expected where.
+/// </remarks>
 internal sealed class SyntaxReader
 {
     /// <summary>Maps in lists in maps: a pattern needs about six levels.</summary>
     internal const int MaximumDepth = 32;
 
-    /// <summary>A pattern of fifty fabrics and a hundred blocks has about two thousand.</summary>
+    /// <summary>A pattern of fifty fabrics and two hundred blocks has about five thousand.</summary>
     internal const int MaximumNodes = 20_000;
 
     /// <summary>The map of a quilt of 200 by 200 blocks fits.</summary>
@@ -24,11 +28,12 @@ internal sealed class SyntaxReader
     private readonly int from;
     private readonly int readable;
     private readonly DiagnosticList diagnostics;
-    private readonly Parser parser;
-    private readonly Stack<Open> open = new();
+    private readonly Scanner scanner;
+    private readonly List<Open> open = [];
+    private readonly List<Diagnostics.Label> reuse = [];
+    private Token? current;
     private int nodes;
     private int lastIndex;
-    private readonly List<Label> reuse = [];
     private bool lastWasBlock;
     private bool stopped;
 
@@ -41,11 +46,11 @@ internal sealed class SyntaxReader
         this.readable = readable;
         this.diagnostics = diagnostics;
         lastIndex = from;
-        parser = new Parser(new PartReader(source.Text, from, readable));
+        scanner = new Scanner(new PartReader(source.Text, from, readable));
     }
 
     /// <summary>A map or list being read: where it began, and in what column if it is no bracketed one.</summary>
-    private readonly record struct Open(int Index, int? Indent);
+    private sealed record Open(int Index, int? Indent);
 
     /// <summary>Where a syntax error stopped the reading; null if none did.</summary>
     public int? FailedAt { get; private set; }
@@ -53,24 +58,30 @@ internal sealed class SyntaxReader
     /// <summary>Reads one document; null if there is none.</summary>
     public Node? ReadRoot()
     {
-        Node? root = null;
         Next();
-        while (!stopped && parser.Current is not StreamEnd)
+        while (
+            !stopped
+            && current
+                is StreamStart
+                    or DocumentStart
+                    or DocumentEnd
+                    or VersionDirective
+                    or TagDirective
+        )
         {
-            switch (parser.Current)
+            if (current is VersionDirective or TagDirective)
             {
-                case DocumentStart start when root is not null:
-                    Stop(SyntaxFaults.SecondDocument(SpanOf(start)));
-                    break;
-                case DocumentStart or StreamStart or DocumentEnd:
-                    Next();
-                    break;
-                default:
-                    root = ReadNode(depth: 1, indent: -1);
-                    break;
+                Stop(SyntaxFaults.Directive(SpanOf(current)));
             }
+
+            Next();
         }
 
+        var root =
+            stopped || current is StreamEnd
+                ? null
+                : ReadNode(depth: 1, indent: -1, mayBeUnindented: false);
+        ReadEnd();
         if (reuse.Count > 0)
         {
             diagnostics.Add(SyntaxFaults.Reuse(reuse));
@@ -79,136 +90,284 @@ internal sealed class SyntaxReader
         return root;
     }
 
-    /// <summary>Reads the node at the current event and steps past it; null for what is refused.</summary>
-    private Node? ReadNode(int depth, int indent)
+    /// <summary>After the document nothing may follow.</summary>
+    private void ReadEnd()
     {
-        var current = parser.Current!;
+        var isClosed = false;
+        while (!stopped && current is DocumentEnd)
+        {
+            isClosed = true;
+            Next();
+        }
+
+        if (stopped || current is StreamEnd)
+        {
+            return;
+        }
+
+        if (isClosed || current is DocumentStart or VersionDirective or TagDirective)
+        {
+            Stop(SyntaxFaults.SecondDocument(SpanOf(current!)));
+        }
+        else
+        {
+            Fail(ErrorHere(), error => SyntaxErrors.UnexpectedLine(error, inList: false));
+        }
+    }
+
+    /// <summary>Reads the node at the current token and steps past it; null for what is refused.</summary>
+    /// <param name="indent">The column that the lines of a block of text are indented from.</param>
+    /// <param name="mayBeUnindented">Whether a list may begin in the column of its key.</param>
+    private Node? ReadNode(int depth, int indent, bool mayBeUnindented)
+    {
+        if (!MayRead(depth))
+        {
+            return null;
+        }
+
+        var hasProperties = RefuseProperties();
+        switch (current)
+        {
+            case Scalar scalar when !stopped:
+                Next();
+                return ScalarOf(scalar, indent);
+            case AnchorAlias alias when !stopped:
+                reuse.Add(new Diagnostics.Label(SpanOf(alias), "referred to here"));
+                Next();
+                return null;
+            case BlockMappingStart when !stopped:
+                return ReadBlockMap(depth);
+            case BlockSequenceStart when !stopped:
+                return ReadBlockList(depth);
+            case BlockEntry when mayBeUnindented && !stopped:
+                return ReadUnindentedList(depth, indent);
+            case FlowMappingStart when !stopped:
+                return ReadFlowMap(depth, indent);
+            case FlowSequenceStart when !stopped:
+                return ReadFlowList(depth, indent);
+            default:
+                if (hasProperties)
+                {
+                    return Nothing();
+                }
+
+                Fail(ErrorHere(), SyntaxErrors.NothingToRead);
+                return null;
+        }
+    }
+
+    private bool MayRead(int depth)
+    {
         if (diagnostics.IsFull)
         {
             stopped = true;
-            return null;
+        }
+        else if (++nodes > MaximumNodes)
+        {
+            Stop(SyntaxFaults.TooManyNodes(SpanOf(current!), MaximumNodes));
+        }
+        else if (depth > MaximumDepth)
+        {
+            Stop(SyntaxFaults.TooDeep(SpanOf(current!), MaximumDepth));
         }
 
-        if (++nodes > MaximumNodes)
-        {
-            Stop(SyntaxFaults.TooManyNodes(SpanOf(current), MaximumNodes));
-            return null;
-        }
-
-        if (depth > MaximumDepth)
-        {
-            Stop(SyntaxFaults.TooDeep(SpanOf(current), MaximumDepth));
-            return null;
-        }
-
-        switch (current)
-        {
-            case Scalar scalar:
-                RefuseProperties(scalar);
-                Next();
-                return ScalarOf(scalar, indent);
-            case MappingStart map:
-                RefuseProperties(map);
-                return ReadMap(map, depth, indent);
-            case SequenceStart list:
-                RefuseProperties(list);
-                return ReadList(list, depth, indent);
-            case AnchorAlias alias:
-                reuse.Add(new Label(SpanOf(alias), "referred to here"));
-                Next();
-                return null;
-            default:
-                Next();
-                return null;
-        }
+        return !stopped;
     }
 
-    private MapNode? ReadMap(MappingStart start, int depth, int indent)
+    private MapNode ReadBlockMap(int depth)
     {
-        var isBlock = start.Style == MappingStyle.Block;
-        var inner = Enter(start, isBlock, indent);
-        var entries = ImmutableArray.CreateBuilder<Entry>();
-        var seen = new Dictionary<string, ScalarNode>(StringComparer.Ordinal);
-        var refusedKey = false;
-        var begin = IndexOf(start.Start);
-        var end = begin;
-        while (!stopped && parser.Current is not MappingEnd)
+        var begin = IndexOf(current!.Start);
+        var column = (int)current.Start.Column - 1;
+        var entries = new EntryList(diagnostics);
+        Enter(begin, column);
+        while (!stopped && current is not BlockEnd)
         {
-            var keyAt = SpanOf(parser.Current!);
-            var keyNode = ReadNode(depth + 1, inner);
-            if (stopped)
+            if (current is not (Key or Value))
             {
-                // A key without its value: the rest of the entry could not be read.
+                Fail(ErrorHere(), error => SyntaxErrors.UnexpectedLine(error, inList: false));
                 break;
             }
 
-            if (keyNode is not null and not ScalarNode)
-            {
-                diagnostics.Add(SyntaxFaults.KeyIsNoText(keyNode.Span));
-                refusedKey = true;
-            }
-
-            var value = ReadNode(depth + 1, inner);
-            if (keyNode is not ScalarNode key)
-            {
-                continue;
-            }
-
-            if (key.IsEmpty)
-            {
-                diagnostics.Add(SyntaxFaults.KeyIsEmpty(keyAt));
-            }
-            else if (value is null || IsCutOff(value))
-            {
-                continue;
-            }
-            else if (!seen.TryAdd(key.Value, key))
-            {
-                diagnostics.Add(SyntaxFaults.DuplicateKey(key, seen[key.Value]));
-            }
-            else
-            {
-                entries.Add(new Entry(key, value));
-            }
-        }
-
-        if (!isBlock && !stopped)
-        {
-            end = IndexOf(parser.Current!.Start) + 1;
+            ReadEntry(entries, depth, column, inFlow: false);
         }
 
         Leave();
+        return entries.ToMap(SpanTo(begin, begin, entries.Last));
+    }
+
+    private MapNode? ReadFlowMap(int depth, int indent)
+    {
+        var begin = IndexOf(current!.Start);
+        var entries = new EntryList(diagnostics);
+        Enter(begin, column: null);
+        while (!stopped && current is not FlowMappingEnd)
+        {
+            if (current is FlowEntry)
+            {
+                Fail(ErrorHere(), SyntaxErrors.NothingToRead);
+                break;
+            }
+
+            ReadEntry(entries, depth, indent, inFlow: true);
+            ReadComma(current is FlowMappingEnd);
+        }
+
+        var end = stopped ? begin : IndexOf(current!.Start) + 1;
+        Leave();
         // Braces around something else than keys, such as {{ }}: reported, and not to be reported again as a map.
-        if (!isBlock && entries.Count == 0 && refusedKey)
+        return entries.HasOnlyRefused ? null : entries.ToMap(SpanTo(begin, end, entries.Last));
+    }
+
+    /// <summary>One key with its value, either of which may be missing.</summary>
+    private void ReadEntry(EntryList entries, int depth, int indent, bool inFlow)
+    {
+        var keyAt = SpanOf(current!);
+        if (current is Key)
+        {
+            Next();
+        }
+
+        var key =
+            stopped ? null
+            : EndsEntry() ? Nothing()
+            : ReadNode(depth + 1, indent, mayBeUnindented: !inFlow);
+        if (stopped)
+        {
+            // A key without its value: the rest of the entry could not be read.
+            return;
+        }
+
+        Node? value = null;
+        if (current is not Value)
+        {
+            value = Nothing();
+        }
+        else
+        {
+            Next();
+            if (!stopped)
+            {
+                value = EndsEntry()
+                    ? Nothing()
+                    : ReadNode(depth + 1, indent, mayBeUnindented: !inFlow);
+            }
+        }
+
+        entries.Add(keyAt, key, value is not null && IsCutOff(value) ? null : value);
+    }
+
+    private bool EndsEntry() =>
+        current is Key or Value or BlockEnd or FlowEntry or FlowMappingEnd or FlowSequenceEnd;
+
+    private ListNode ReadBlockList(int depth)
+    {
+        var begin = IndexOf(current!.Start);
+        var column = (int)current.Start.Column - 1;
+        var items = ImmutableArray.CreateBuilder<Node>();
+        Enter(begin, column);
+        while (!stopped && current is not BlockEnd)
+        {
+            if (current is not BlockEntry)
+            {
+                Fail(ErrorHere(), error => SyntaxErrors.UnexpectedLine(error, inList: true));
+                break;
+            }
+
+            ReadItem(items, depth, column);
+        }
+
+        Leave();
+        return ListOf(begin, begin, items);
+    }
+
+    /// <summary>A list whose dashes stand in the column of its key.</summary>
+    private ListNode ReadUnindentedList(int depth, int indent)
+    {
+        var begin = IndexOf(current!.Start);
+        var items = ImmutableArray.CreateBuilder<Node>();
+        while (!stopped && current is BlockEntry)
+        {
+            ReadItem(items, depth, indent);
+        }
+
+        return ListOf(begin, begin, items);
+    }
+
+    private void ReadItem(ImmutableArray<Node>.Builder items, int depth, int indent)
+    {
+        Next();
+        if (stopped)
+        {
+            return;
+        }
+
+        var item = current is BlockEntry or BlockEnd or Key or Value
+            ? Nothing()
+            : ReadNode(depth + 1, indent, mayBeUnindented: false);
+        if (item is not null)
+        {
+            items.Add(item);
+        }
+    }
+
+    private ListNode ReadFlowList(int depth, int indent)
+    {
+        var begin = IndexOf(current!.Start);
+        var items = ImmutableArray.CreateBuilder<Node>();
+        Enter(begin, column: null);
+        while (!stopped && current is not FlowSequenceEnd)
+        {
+            var item =
+                current is Key
+                    ? ReadPair(depth + 1, indent)
+                    : ReadNode(depth + 1, indent, mayBeUnindented: false);
+            if (item is not null)
+            {
+                items.Add(item);
+            }
+
+            ReadComma(current is FlowSequenceEnd);
+        }
+
+        var end = stopped ? begin : IndexOf(current!.Start) + 1;
+        Leave();
+        return ListOf(begin, end, items);
+    }
+
+    /// <summary>A map of one entry without braces, as an item of a list: <c>[a: b]</c>.</summary>
+    private MapNode? ReadPair(int depth, int indent)
+    {
+        if (!MayRead(depth))
         {
             return null;
         }
 
-        var all = entries.ToImmutable();
-        return new MapNode(SpanTo(begin, end, all.IsEmpty ? null : all[^1].Value), all);
+        var begin = IndexOf(current!.Start);
+        var entries = new EntryList(diagnostics);
+        ReadEntry(entries, depth, indent, inFlow: true);
+        return entries.ToMap(SpanTo(begin, begin, entries.Last));
     }
 
-    private ListNode ReadList(SequenceStart start, int depth, int indent)
+    /// <summary>Between two items of a bracketed list or map stands a comma.</summary>
+    private void ReadComma(bool isLast)
     {
-        var isBlock = start.Style == SequenceStyle.Block;
-        var inner = Enter(start, isBlock, indent);
-        var items = ImmutableArray.CreateBuilder<Node>();
-        var begin = IndexOf(start.Start);
-        var end = begin;
-        while (!stopped && parser.Current is not SequenceEnd)
+        if (stopped || isLast)
         {
-            if (ReadNode(depth + 1, inner) is { } item)
-            {
-                items.Add(item);
-            }
+            return;
         }
 
-        if (!isBlock && !stopped)
+        if (current is FlowEntry)
         {
-            end = IndexOf(parser.Current!.Start) + 1;
+            Next();
         }
+        else
+        {
+            Fail(ErrorHere(), SyntaxErrors.FlowBroken);
+        }
+    }
 
-        Leave();
+    private ListNode ListOf(int begin, int end, ImmutableArray<Node>.Builder items)
+    {
         var all = items.ToImmutable();
         return new ListNode(SpanTo(begin, end, all.IsEmpty ? null : all[^1]), all);
     }
@@ -220,7 +379,7 @@ internal sealed class SyntaxReader
         && source.Text.AsSpan(lastIndex, Math.Max(readable - lastIndex, 0)).Trim().IsEmpty;
 
     /// <summary>
-    /// A collection ends with its bracket, or with the last thing in it: the parser's own mark of a block's end stands
+    /// A collection ends with its bracket, or with the last thing in it: the scanner's own mark of a block's end stands
     /// after the blank lines and comments that follow.
     /// </summary>
     private Span SpanTo(int begin, int end, Node? last)
@@ -234,6 +393,9 @@ internal sealed class SyntaxReader
                 EndColumn = last.Span.EndColumn,
             };
     }
+
+    /// <summary>The value that is not there, right after the last token.</summary>
+    private ScalarNode Nothing() => new(source, "", ScalarStyle.Plain, lastIndex, lastIndex, -1);
 
     private ScalarNode? ScalarOf(Scalar scalar, int indent)
     {
@@ -276,38 +438,46 @@ internal sealed class SyntaxReader
         }
     }
 
-    private void RefuseProperties(NodeEvent node)
+    /// <summary>Steps past anchors and tags before a node; says whether there were any.</summary>
+    private bool RefuseProperties()
     {
-        if (!node.Anchor.IsEmpty)
+        var found = false;
+        while (!stopped && current is Anchor or Tag)
         {
-            reuse.Add(new Label(SpanOf(node), "named here"));
+            found = true;
+            if (current is Tag tag)
+            {
+                diagnostics.Add(SyntaxFaults.Tag(SpanOf(tag), tag.Handle + tag.Suffix));
+            }
+            else
+            {
+                reuse.Add(new Diagnostics.Label(SpanOf(current), "named here"));
+            }
+
+            Next();
         }
 
-        if (!node.Tag.IsEmpty)
-        {
-            diagnostics.Add(SyntaxFaults.Tag(SpanOf(node), node.Tag.Value));
-        }
+        return found;
     }
 
     private int IndexOf(in Mark mark) => from + (int)mark.Index;
 
-    private Span SpanOf(ParsingEvent current) =>
-        source.SpanOf(IndexOf(current.Start), IndexOf(current.End));
+    private Span SpanOf(Token token) => source.SpanOf(IndexOf(token.Start), IndexOf(token.End));
 
-    /// <summary>Steps into a collection; gives the column that block scalars in it are indented from.</summary>
-    private int Enter(ParsingEvent start, bool isBlock, int indent)
+    /// <summary>Steps into a collection.</summary>
+    /// <param name="column">Its column from 0, or null for a bracketed one.</param>
+    private void Enter(int begin, int? column)
     {
-        var column = (int)start.Start.Column - 1;
-        open.Push(new Open(IndexOf(start.Start), isBlock ? column : null));
+        open.Add(new Open(begin, column));
         Next();
-        return isBlock ? column : indent;
     }
 
+    /// <summary>Steps out of a collection past its end, except after an error, which wants to know what is open.</summary>
     private void Leave()
     {
         if (!stopped)
         {
-            open.Pop();
+            open.RemoveAt(open.Count - 1);
             Next();
         }
     }
@@ -319,60 +489,73 @@ internal sealed class SyntaxReader
             return;
         }
 
+        if (current is not null)
+        {
+            lastIndex = IndexOf(current.End);
+            lastWasBlock =
+                current
+                    is Scalar
+                    {
+                        Style: YamlDotNet.Core.ScalarStyle.Literal
+                            or YamlDotNet.Core.ScalarStyle.Folded
+                    };
+        }
+
         try
         {
-            stopped = !parser.MoveNext();
-            if (parser.Current is { } current)
+            stopped = !scanner.MoveNext();
+            current = scanner.Current;
+            if (current is Error error)
             {
-                lastIndex = IndexOf(current.End);
-                lastWasBlock =
-                    current
-                        is Scalar
-                        {
-                            Style: YamlDotNet.Core.ScalarStyle.Literal
-                                or YamlDotNet.Core.ScalarStyle.Folded
-                        };
+                Fail(
+                    ErrorAt(error.Start, error.End),
+                    where => SyntaxErrors.Explain(where, error.Value)
+                );
             }
         }
         catch (YamlException error)
         {
-            Fail(IndexOf(error.Start), IndexOf(error.End), error.Message);
+            Fail(
+                ErrorAt(error.Start, error.End),
+                where => SyntaxErrors.Explain(where, error.Message)
+            );
         }
         // The scanner answers some malformed files with exceptions of other kinds; none may reach the designer.
         catch (Exception error) when (error is not OutOfMemoryException)
         {
-            Fail(lastIndex, lastIndex, "");
+            Fail(ErrorAt(lastIndex, lastIndex), where => SyntaxErrors.Explain(where, ""));
         }
     }
 
-    private void Fail(int start, int end, string message)
+    private SyntaxError ErrorHere() => ErrorAt(current!.Start, current.End);
+
+    private SyntaxError ErrorAt(in Mark start, in Mark end) =>
+        ErrorAt(IndexOf(start), IndexOf(end));
+
+    private SyntaxError ErrorAt(int start, int end)
     {
         // The outermost bracket still open, or the last thing read: before that all is closed.
         var lookFrom = lastIndex;
+        var indents = new List<int>();
         foreach (var collection in open)
         {
-            lookFrom = collection.Indent is null ? Math.Min(lookFrom, collection.Index) : lookFrom;
+            if (collection.Indent is { } indent)
+            {
+                indents.Add(indent);
+            }
+            else
+            {
+                lookFrom = Math.Min(lookFrom, collection.Index);
+            }
         }
 
-        int[] indents =
-        [
-            .. open.Where(one => one.Indent is not null).Select(one => one.Indent!.Value).Reverse(),
-        ];
-        Stop(
-            SyntaxErrors.Explain(
-                new SyntaxError(
-                    source,
-                    readable,
-                    lookFrom,
-                    start,
-                    end,
-                    message,
-                    indents,
-                    lastWasBlock
-                )
-            )
-        );
-        FailedAt = start;
+        return new SyntaxError(source, readable, lookFrom, start, end, indents, lastWasBlock);
+    }
+
+    private void Fail(SyntaxError error, Func<SyntaxError, Diagnostic> explain)
+    {
+        Stop(explain(error));
+        FailedAt = Math.Max(error.Start, lastIndex);
     }
 
     private void Stop(Diagnostic reason)
