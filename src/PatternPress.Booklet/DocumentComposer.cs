@@ -107,13 +107,10 @@ public sealed class DocumentComposer
         {
             return blocks;
         }
-        int heading = 0;
-        while (heading < blocks.Length && blocks[heading] is not Heading)
-        {
-            heading++;
-        }
+        ImmutableArray<Block> note = context.Note(section);
+        int heading = blocks.ToList().FindIndex(b => b is Heading);
         return blocks
-            .InsertRange(Math.Min(heading + 1, blocks.Length), context.Note(section))
+            .InsertRange(heading + 1, note)
             .AddRange(context.Note($"{section}-end"));
     }
 

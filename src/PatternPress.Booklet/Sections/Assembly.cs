@@ -111,7 +111,7 @@ internal sealed class Assembly : Section
         Figure? figure = context.Figures.Rows(
             size,
             context.TextWidth,
-            context.TextHeight.Scale(0.62)
+            context.TextHeight.Scale(0.5) - 75.Pt
         );
         if (figure is null)
         {

@@ -66,6 +66,8 @@ internal sealed class Blocks : Section
                     .With("sewn_in", sewing.Way)
                     .With("rows", sewing.Rows)
                     .With("one_piece", first.Parts.Length == 1)
+                    .With("shown", MarkdownText.Escape(first.Coloring))
+                    .With("others", rows.Length > 1 && first.Parts.Length > 1)
                     .With(
                         "unfinished",
                         context.Sized(i =>
@@ -160,23 +162,32 @@ internal sealed class Blocks : Section
         return table.ToBlocks();
     }
 
-    /// <summary>"ray: B Amber" for each part of a coloring, parts of one fabric together.</summary>
+    /// <summary>The most parts whose fabrics are named in full.</summary>
+    private const int MostNamed = 3;
+
+    /// <summary>"ray: B Amber" for each fabric of a coloring; letters only where there are many.</summary>
     private static IEnumerable<string> Parts(BlockRow row, SectionContext context)
     {
         Coloring? coloring = context.Pattern.Coloring(row.Coloring);
         BlockDesign? design = row.Block is null ? null : context.Pattern.Block(row.Block);
         if (coloring is null || design is null)
         {
-            yield break;
+            return [];
         }
-        foreach (
-            IGrouping<string, string> fabric in design
+        List<IGrouping<string, string>> fabrics =
+        [
+            .. design
                 .Parts.Where(p => coloring.Fabrics.ContainsKey(p.Value))
-                .GroupBy(p => coloring.Fabrics[p.Value], p => p.Value)
-        )
-        {
-            yield return $"{string.Join(", ", fabric)}: {fabric.Key} {context.Fabric(fabric.Key)?.Name}";
-        }
+                .GroupBy(p => coloring.Fabrics[p.Value], p => p.Value),
+        ];
+        return fabrics.Count <= MostNamed
+            ? fabrics.Select(f =>
+                $"{string.Join(", ", f)}: {f.Key} {context.Fabric(f.Key)?.Name}"
+            )
+            : fabrics
+                .Select(f => $"{string.Join(", ", f)}\u00a0{f.Key}")
+                .Chunk((fabrics.Count + 1) / 2)
+                .Select(line => string.Join(", ", line));
     }
 
     private static IEnumerable<Block> Plain(ImmutableArray<BlockRow> rows, SectionContext context)

@@ -26,7 +26,10 @@ internal sealed class Borders : Section
                 {
                     ["measuring"] = Measuring(context),
                     ["diagram"] = Diagram(context),
-                    ["borders"] = [.. borders.SelectMany(b => Border(b, context))],
+                    ["borders"] = 
+                    [
+                        .. borders.Select(b => new KeepTogether(new Stack(Border(b, context)))),
+                    ],
                 },
                 Name
             );
@@ -39,7 +42,7 @@ internal sealed class Borders : Section
         context.Figures.Borders(
             (context.Sizes.Length - 1) / 2,
             context.TextWidth,
-            context.TextHeight.Scale(0.3)
+            context.TextHeight.Scale(0.25)
         )
             is { } figure
             ? [figure with { Alignment = Alignment.Left, SpaceBefore = 4.Pt, SpaceAfter = 10.Pt }]
@@ -49,7 +52,7 @@ internal sealed class Borders : Section
         context.Figures.BorderMeasuring(
             (context.Sizes.Length - 1) / 2,
             context.TextWidth.Scale(0.62),
-            130.Pt
+            100.Pt
         )
             is { } figure
             ? [figure with { SpaceBefore = 4.Pt, SpaceAfter = 10.Pt }]

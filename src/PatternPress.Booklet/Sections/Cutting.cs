@@ -24,13 +24,19 @@ internal sealed class Cutting : Section
                 null,
                 new Dictionary<string, ImmutableArray<Block>>
                 {
-                    ["tables"] = [.. context.Tables.Cutting.SelectMany(c => Fabric(c, context))],
+                    ["tables"] =
+                    [
+                        .. context.Tables.Cutting.Select(c => new KeepTogether(
+                            new Stack(Fabric(c, context))
+                        )),
+                    ],
                 },
                 Name
             );
 
     private static IEnumerable<Block> Fabric(CuttingTable cutting, SectionContext context)
     {
+        Labels labels = context.Labels;
         FabricLabel? fabric = context.Fabric(cutting.Fabric);
         yield return new Heading(
             3,
@@ -39,7 +45,7 @@ internal sealed class Cutting : Section
                 new Run("\u2002"),
                 .. FractionText.Parse(
                     cutting.Use == FabricUse.Binding
-                        ? context.Labels.Format("fabric-for-binding", cutting.Fabric, fabric?.Name)
+                        ? labels.Format("fabric-for-binding", cutting.Fabric, fabric?.Name)
                         : $"{cutting.Fabric}\u2002{fabric?.Name}"
                 ),
             ]
@@ -48,116 +54,113 @@ internal sealed class Cutting : Section
             Name = $"cutting-{cutting.Fabric}-{cutting.Use}",
             Title = $"{cutting.Fabric} {fabric?.Name}",
         };
-        var table = new SizeTable(context, "", "")
+        var table = new SizeTable(context, labels["piece"], "")
         {
-            Summary = context.Labels.Format("summary-cutting", cutting.Fabric),
+            Summary = labels.Format("summary-cutting", cutting.Fabric),
         };
-        Strips(table, cutting, context);
-        Pieces(table, cutting, context);
+        foreach (ImmutableArray<CutRow> together in TogetherInOrder(cutting))
+        {
+            Row(table, together, cutting, context);
+        }
         foreach (Block block in table.ToBlocks())
         {
             yield return block;
         }
     }
 
-    /// <summary>A row for each kind of strip, told by the piece it begins with, in the order they are cut.</summary>
-    private static void Strips(SizeTable table, CuttingTable cutting, SectionContext context)
-    {
-        Labels labels = context.Labels;
-        table.Group(labels["cut-strips"]);
-        foreach (string first in FirstPiecesInOrder(cutting))
-        {
-            List<StripRow>[] bySize =
-            [
-                .. cutting.BySize.Select(list =>
-                    list?.Strips.Where(s => Ids(s.Pieces[0]) == first).ToList() ?? []
-                ),
-            ];
-            string? height = Cells.Common(
-                bySize.SelectMany(s => s).Select(s => context.Numbers.Measure(s.Height))
-            );
-            bool whole = cutting.Rows.Any(r =>
-                r.WholeStrip && bySize.SelectMany(s => s).Any(s => s.Pieces[0].Cuts.Contains(r.Id))
-            );
-            table.Add(
-                [
-                    Cells.Head(Cells.Strong(first)),
-                    new TableCell(
-                        Cells.Lines(
-                            height is null ? labels["strips"] : labels.Format("strips-of", height),
-                            whole ? labels["kept-whole"] : null
-                        )
-                    ),
-                ],
-                i => StripCell(bySize[i], height is null, whole, context)
-            );
-        }
-    }
-
-    private static Block? StripCell(
-        List<StripRow> strips,
-        bool showHeight,
-        bool whole,
+    /// <summary>
+    /// Pieces that are cut alike: in each column how many, and below that the strips they are cut from.
+    /// </summary>
+    private static void Row(
+        SizeTable table,
+        ImmutableArray<CutRow> rows,
+        CuttingTable cutting,
         SectionContext context
     )
     {
-        if (strips.Count == 0)
-        {
-            return null;
-        }
         Labels labels = context.Labels;
-        var lines = new List<Block>();
-        foreach (StripRow strip in strips)
+        string ids = string.Join("/", rows.Select(r => r.Id));
+        List<StripRow>[] strips =
+        [
+            .. cutting.BySize.Select(list =>
+                list?.Strips.Where(s => rows.Any(r => s.Pieces[0].Cuts.Contains(r.Id))).ToList()
+                ?? []
+            ),
+        ];
+        string? size = Cells.Common(
+            rows.SelectMany(r => r.BySize.Select(c => c is null ? null : SizeOf(r, c, context)))
+        );
+        bool whole = rows[0].WholeStrip;
+        var about = new List<Block> { Cells.Plain(size ?? labels["size-differs"]) };
+        foreach (CutRow row in rows)
         {
-            string count = labels.Count("strip-count", strip.Count);
-            lines.Add(
-                Cells.Strong(
-                    showHeight
-                        ? labels.Format("strips-high", count, context.Numbers.Measure(strip.Height))
-                        : count
-                )
-            );
-            if (!whole)
-            {
-                string pieces = string.Join(
-                    $", {labels["then"]} ",
-                    strip.Pieces.Select(p => $"{p.PerStrip}\u00a0{Ids(p)}")
-                );
-                lines.Add(
-                    Cells.Small(strip.Count == 1 ? pieces : labels.Format("per-strip", pieces))
-                );
-            }
-        }
-        return new Stack(lines);
-    }
-
-    private static void Pieces(SizeTable table, CuttingTable cutting, SectionContext context)
-    {
-        Labels labels = context.Labels;
-        table.Group(labels["pieces"]);
-        foreach (CutRow row in cutting.Rows)
-        {
-            string? size = Cells.Common(
-                row.BySize.Select(c => c is null ? null : SizeOf(row, c, context))
-            );
             string purpose = CutWords.Purpose(row, context);
             string? after = CutWords.After(row.After, labels);
-            table.Add(
-                [
-                    Cells.Head(Cells.Strong(row.Id)),
-                    new TableCell(
-                        new Stack([
-                            Cells.Plain(size ?? labels["size-differs"]),
-                            Cells.Small(after is null ? purpose : $"{purpose}; {after}"),
-                        ])
-                    ),
-                ],
-                i =>
-                    row.BySize[i] is not { } cell ? null
-                    : size is not null ? Cells.Strong($"{cell.Count}")
-                    : Cells.Lines($"{cell.Count}", SizeOf(row, cell, context))
-            );
+            about.Add(Cells.Small(after is null ? purpose : $"{purpose}; {after}"));
         }
+        table.Add(
+            [Cells.Head(Cells.Strong(ids)), new TableCell(new Stack(about))],
+            i =>
+            {
+                List<CutRow> here = [.. rows.Where(r => r.BySize[i] is not null)];
+                if (here.Count == 0)
+                {
+                    return null;
+                }
+                var lines = new List<Block>
+                {
+                    Cells.Strong(
+                        rows.Length == 1
+                            ? $"{here[0].BySize[i]!.Count}"
+                            : string.Join(", ", here.Select(r => $"{r.BySize[i]!.Count} {r.Id}"))
+                    ),
+                };
+                if (size is null)
+                {
+                    lines.Add(Cells.Plain(SizeOf(here[0], here[0].BySize[i]!, context)));
+                }
+                if (!whole)
+                {
+                    lines.AddRange(
+                        strips[i].Select(s => StripLine(s, rows, context))
+                    );
+                    if (strips[i].Count == 0)
+                    {
+                        lines.Add(Cells.Small(labels["from-ends"]));
+                    }
+                }
+                return new Stack(lines);
+            }
+        );
+    }
+
+    /// <summary>"8 strips, each 10" or "1 strip: 6, then 4 A4".</summary>
+    private static Text StripLine(
+        StripRow strip,
+        ImmutableArray<CutRow> rows,
+        SectionContext context
+    )
+    {
+        Labels labels = context.Labels;
+        string count = labels.Count("strip-count", strip.Count);
+        // A strip for squares is as high as they are, and goes without saying.
+        StripPieces first = strip.Pieces[0];
+        if (first.Length != first.Height || first.Height != strip.Height)
+        {
+            count = labels.Format("strips-high", count, context.Numbers.Measure(strip.Height));
+        }
+        string pieces = string.Join(
+            $", {labels["then"]} ",
+            strip.Pieces.Select(
+                (p, i) =>
+                    i == 0 && p.Cuts.Length == rows.Length
+                        ? $"{p.PerStrip}"
+                        : $"{p.PerStrip}\u00a0{string.Join("/", p.Cuts)}"
+            )
+        );
+        return Cells.Small(
+            labels.Format(strip.Count == 1 ? "one-strip-gives" : "each-strip-gives", count, pieces)
+        );
     }
 
     private static string SizeOf(CutRow row, CutCell cell, SectionContext context) =>
@@ -166,16 +169,27 @@ internal sealed class Cutting : Section
             ? context.Labels.Format("square-of", context.Numbers.Measure(cell.Width))
         : context.Numbers.Size(cell.Width, cell.Height);
 
-    /// <summary>What strips begin with, of all sizes, in the order in which it first comes in any size.</summary>
-    private static List<string> FirstPiecesInOrder(CuttingTable cutting)
+    /// <summary>
+    /// The rows of pieces, those that strips begin with first and in the order they are cut; pieces that any size cuts
+    /// from the same strips as if they were one are one row.
+    /// </summary>
+    private static List<ImmutableArray<CutRow>> TogetherInOrder(CuttingTable cutting)
     {
         List<string> order = [];
+        var partner = cutting.Rows.ToDictionary(r => r.Id, r => r.Id, StringComparer.Ordinal);
         foreach (StripList? list in cutting.BySize)
         {
             int at = 0;
             foreach (StripRow strip in list?.Strips ?? [])
             {
-                string first = Ids(strip.Pieces[0]);
+                foreach (StripPieces pieces in strip.Pieces)
+                {
+                    foreach (string other in pieces.Cuts)
+                    {
+                        Join(partner, pieces.Cuts[0], other);
+                    }
+                }
+                string first = strip.Pieces[0].Cuts[0];
                 int known = order.IndexOf(first);
                 if (known >= 0)
                 {
@@ -186,9 +200,26 @@ internal sealed class Cutting : Section
                 at++;
             }
         }
-        return order;
+        return
+        [
+            .. cutting
+                .Rows.GroupBy(r => Root(partner, r.Id))
+                .OrderBy(g =>
+                    g.Select(r => order.IndexOf(r.Id)).Where(i => i >= 0).DefaultIfEmpty(int.MaxValue).Min()
+                )
+                .Select(g => g.ToImmutableArray()),
+        ];
     }
 
-    /// <summary>"A2/A3": pieces that are cut alike, so that either can come from the strip.</summary>
-    private static string Ids(StripPieces pieces) => string.Join("/", pieces.Cuts);
+    private static void Join(Dictionary<string, string> partner, string a, string b) =>
+        partner[Root(partner, b)] = Root(partner, a);
+
+    private static string Root(Dictionary<string, string> partner, string id)
+    {
+        while (partner[id] != id)
+        {
+            id = partner[id];
+        }
+        return id;
+    }
 }

@@ -25,14 +25,18 @@ internal sealed class GlossaryPage : Section
         int half = Half(used);
         return
         [
-            new Heading(2, glossary.Heading) { Name = Name },
-            new Columns(
-                Column.Share(Terms(used[..half], context)),
-                Column.Share(Terms(used[half..], context))
-            )
-            {
-                Gap = 22.Pt,
-            },
+            new KeepTogether(
+                new Stack(
+                    new Heading(2, glossary.Heading) { Name = Name },
+                    new Columns(
+                        Column.Share(Terms(used[..half], context)),
+                        Column.Share(Terms(used[half..], context))
+                    )
+                    {
+                        Gap = 22.Pt,
+                    }
+                )
+            ),
         ];
     }
 

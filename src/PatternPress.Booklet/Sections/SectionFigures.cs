@@ -151,9 +151,69 @@ public sealed class SectionFigures
             )
             : null;
 
-    public Figure? Unit(UnitTable unit, UnitRow row, Points side) => null;
+    /// <summary>A unit in one combination of fabrics, as it looks when it is sewn.</summary>
+    public Figure Unit(UnitTable unit, UnitRow row, Points side)
+    {
+        var sketch = new Sketch([
+            new SketchFrame(
+                [
+                    .. unit.Picture.Patches.Select(p => new SketchShape(
+                        p.Shape,
+                        p.Role,
+                        FabricSide.Right
+                    )),
+                ],
+                [],
+                []
+            ),
+        ]);
+        Picture picture = UnitSketch.Draw(
+            sketch,
+            row.Fabrics,
+            _ => null,
+            palette.Value,
+            new FigureRoom(side, side)
+        );
+        return new Figure(
+            picture.Drawing,
+            context.Labels.Format(
+                "alt-unit",
+                row.Label,
+                unit.KindName,
+                context.Labels.List(row.Fabrics)
+            )
+        );
+    }
 
-    public Figure? Step(UnitTable unit, Step step, Points width, Points height) => null;
+    /// <summary>The scale at which all of some steps fit a room.</summary>
+    internal Points StepScale(
+        IEnumerable<Step> steps,
+        UnitWords words,
+        Points width,
+        Points height
+    ) =>
+        UnitSketch.ScaleFor(
+            steps.Select(s => s.Sketch),
+            words.MeasureLabel,
+            palette.Value,
+            new FigureRoom(width, height)
+        );
+
+    /// <summary>The diagram of a step, in the fabrics of the unit's first combination.</summary>
+    /// <param name="scale">From <see cref="StepScale"/>.</param>
+    internal Figure? Step(UnitTable unit, Step step, UnitWords words, Points scale) =>
+        step.Sketch.Frames.IsEmpty
+            ? null
+            : Set(
+                UnitSketch.Draw(
+                    step.Sketch,
+                    unit.Rows[0].Fabrics,
+                    words.MeasureLabel,
+                    palette.Value,
+                    new FigureRoom(context.TextWidth, context.TextHeight),
+                    scale
+                )
+            );
 
     /// <summary>How a block's parts are sewn together.</summary>
     public BlockSewing SewingOf(BlockRow row)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Booklet.Words;
+using PatternPress.Typesetting;
 using PatternPress.Typesetting.Blocks;
 
 namespace PatternPress.Booklet.Sections;
@@ -12,6 +13,11 @@ internal sealed class SizeTable(SectionContext context, params ImmutableArray<st
 {
     /// <summary>Sizes side by side that leave a readable column each on a Letter page.</summary>
     private const int MostSizes = 6;
+
+    /// <summary>A table of so few rows is never divided between pages.</summary>
+    private const int SmallTable = 7;
+
+    private static readonly Points Below = 12.Pt;
 
     private readonly List<(ImmutableArray<TableCell> Lead, ImmutableArray<Block?> BySize)> rows =
     [];
@@ -35,8 +41,12 @@ internal sealed class SizeTable(SectionContext context, params ImmutableArray<st
     public void Add(ImmutableArray<TableCell> lead, Func<int, Block?> bySize) =>
         rows.Add((lead, [.. context.Sizes.Select((_, i) => bySize(i))]));
 
+    /// <summary>Adds a row whose heading runs through all leading columns.</summary>
     public void Add(string lead, Func<int, Block?> bySize) =>
-        Add([new TableCell(new Text(lead, "table")) { IsHeader = true }], bySize);
+        Add(
+            [new TableCell(new Text(lead, "table"), heads.Length) { IsHeader = true }],
+            bySize
+        );
 
     public void Add(string lead, Func<int, string?> bySize) =>
         Add(lead, i => bySize(i) is { } words ? new Text(words, "table") : null);
@@ -55,7 +65,8 @@ internal sealed class SizeTable(SectionContext context, params ImmutableArray<st
                 to = (table + 1) * count / tables;
             if (Part(from, to) is { } part)
             {
-                blocks.Add(part);
+                blocks.Add(rows.Count <= SmallTable ? new KeepTogether(part) : part);
+                blocks.Add(new Gap(Below));
             }
         }
         return blocks.ToImmutable();

@@ -18,15 +18,22 @@ internal sealed class Sorting : Section
         ];
         return rows.IsEmpty
             ? []
-            : context.Fill(
-                Name,
-                null,
-                new Dictionary<string, ImmutableArray<Block>>
-                {
-                    ["sorting"] = Table(rows, context),
-                },
-                Name
-            );
+            :
+            [
+                new KeepTogether(
+                    new Stack(
+                        context.Fill(
+                            Name,
+                            null,
+                            new Dictionary<string, ImmutableArray<Block>>
+                            {
+                                ["sorting"] = Table(rows, context),
+                            },
+                            Name
+                        )
+                    )
+                ),
+            ];
     }
 
     private static ImmutableArray<Block> Table(

@@ -9,10 +9,25 @@ namespace PatternPress.Booklet.Sections;
 /// <summary>The steps of a unit: numbered text with its diagram at the side.</summary>
 internal static class UnitSteps
 {
-    private static readonly Points DiagramWidth = 190.Pt;
+    private static readonly Points DiagramWidth = 205.Pt;
+    private static readonly Points DiagramHeight = 105.Pt;
+
+    /// <summary>With more pictures than this, a diagram stands below its text, across the page.</summary>
+    private const int MostBeside = 2;
 
     public static IEnumerable<Block> Of(UnitTable unit, UnitWords words, SectionContext context)
     {
+        (Points Width, Points Height) below = (context.TextWidth - 24.Pt, 84.Pt);
+        // All steps at one scale, so that pieces keep their size from step to step.
+        Points scale = Points.Min(
+            context.Figures.StepScale(
+                unit.Steps.Where(s => !IsWide(s)),
+                words,
+                DiagramWidth,
+                DiagramHeight
+            ),
+            context.Figures.StepScale(unit.Steps.Where(IsWide), words, below.Width, below.Height)
+        );
         var items = ImmutableArray.CreateBuilder<ListItem>();
         foreach (Step step in unit.Steps)
         {
@@ -21,13 +36,16 @@ internal static class UnitSteps
             {
                 continue;
             }
-            Block content = context.Figures.Step(unit, step, DiagramWidth, 110.Pt) is { } figure
-                ? new Columns(Column.Share(new Stack(text)), Column.Fixed(DiagramWidth, figure))
+            Figure? figure = context.Figures.Step(unit, step, words, scale);
+            Block content =
+                figure is null ? new Stack(text)
+                : IsWide(step)
+                    ? new Stack(text.Add(figure with { SpaceBefore = 4.Pt, SpaceAfter = 4.Pt }))
+                : new Columns(Column.Share(new Stack(text)), Column.Fixed(DiagramWidth, figure))
                 {
                     Gap = 16.Pt,
                     StackBelow = 150.Pt,
-                }
-                : new Stack(text);
+                };
             items.Add(new ListItem(new KeepTogether(content)));
         }
         if (items.Count > 0)
@@ -41,4 +59,6 @@ internal static class UnitSteps
             };
         }
     }
+
+    private static bool IsWide(Step step) => step.Sketch.Frames.Length > MostBeside;
 }

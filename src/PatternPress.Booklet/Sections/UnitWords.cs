@@ -48,6 +48,20 @@ internal sealed class UnitWords
     private UnitCell? CellOf(int size) =>
         unit.Rows.Select(r => r.BySize[size]).FirstOrDefault(c => c is not null);
 
+    /// <summary>A measure or piece as a diagram prints it; null where it differs by the size of quilt.</summary>
+    public string? MeasureLabel(string name)
+    {
+        UnitPiece? piece = FirstCells.SelectMany(c => c.Pieces).FirstOrDefault(p => p.Name == name);
+        Sized value = piece is not null
+            ? SizedPiece(name, SizeOf)
+            : Sized(c =>
+                c.Measures.FirstOrDefault(m => m.Name == name) is { } measure
+                    ? context.Numbers.Measure(measure.Value)
+                    : null
+            );
+        return value.One ?? (name == "seam" ? context.Numbers.Measure(context.Sizes[0].Seam) : null);
+    }
+
     private WordData UnitData()
     {
         NumberWords numbers = context.Numbers;

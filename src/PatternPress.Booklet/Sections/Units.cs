@@ -69,17 +69,11 @@ internal sealed class Units : Section
     )
     {
         Labels labels = context.Labels;
-        bool pictures = unit.Rows.Any(r => context.Figures.Unit(unit, r, 36.Pt) is not null);
         bool measured = Measured(unit, context);
-        var table = pictures
-            ? new SizeTable(context, labels["unit"], "", labels["one-batch"])
-            {
-                Summary = labels.Format("summary-unit", unit.Number),
-            }
-            : new SizeTable(context, labels["unit"], labels["one-batch"])
-            {
-                Summary = labels.Format("summary-unit", unit.Number),
-            };
+        var table = new SizeTable(context, labels["unit"], "", labels["one-batch"])
+        {
+            Summary = labels.Format("summary-unit", unit.Number),
+        };
         foreach (UnitRow row in unit.Rows)
         {
             UnitCell? first = row.BySize.FirstOrDefault(c => c is not null);
@@ -105,19 +99,12 @@ internal sealed class Units : Section
                         : Cells.Strong(row.Label)
                 )
             );
-            if (pictures)
-            {
-                lead.Add(
-                    new TableCell(
-                        context.Figures.Unit(unit, row, 36.Pt) is { } picture
-                            ? picture
-                            : new Text("", "table")
-                    )
-                    {
-                        Vertical = VerticalAlignment.Middle,
-                    }
-                );
-            }
+            lead.Add(
+                new TableCell(context.Figures.Unit(unit, row, 38.Pt))
+                {
+                    Vertical = VerticalAlignment.Middle,
+                }
+            );
             lead.Add(
                 new TableCell(new Stack(first.Pieces.Select(p => PieceLine(p, !measured, context))))
             );

@@ -87,7 +87,7 @@ public sealed class MarkdownBlocks
         {
             HeadingBlock heading => [ReadHeading(heading)],
             ParagraphBlock paragraph => ReadParagraph(paragraph, style),
-            ListBlock list => [ReadList(list)],
+            ListBlock list => [ReadList(list), new Gap(5.Pt)],
             AlertBlock alert => [ReadAlert(alert)],
             QuoteBlock quote => [Note(ReadAll(quote, "note"), null)],
             MarkdownTable table => [ReadTable(table)],
