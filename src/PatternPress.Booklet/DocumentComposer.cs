@@ -18,6 +18,8 @@ namespace PatternPress.Booklet;
 /// </summary>
 public sealed class DocumentComposer
 {
+    private static readonly Points LeastStart = 170.Pt;
+
     private readonly Manuscript manuscript;
     private readonly Templates templates;
     private readonly Lazy<Palette> palette;
@@ -109,9 +111,7 @@ public sealed class DocumentComposer
         }
         ImmutableArray<Block> note = context.Note(section);
         int heading = blocks.ToList().FindIndex(b => b is Heading);
-        return blocks
-            .InsertRange(heading + 1, note)
-            .AddRange(context.Note($"{section}-end"));
+        return blocks.InsertRange(heading + 1, note).AddRange(context.Note($"{section}-end"));
     }
 
     private static ImmutableArray<PageSequence> Sequences(
@@ -141,7 +141,8 @@ public sealed class DocumentComposer
             {
                 body.Add(new PageBreak());
             }
-            body.AddRange(sections[i].Blocks);
+            // A section does not begin at the foot of a page.
+            body.Add(new NeedSpace(LeastStart, new Stack(sections[i].Blocks)));
         }
         if (body.Count > 0)
         {

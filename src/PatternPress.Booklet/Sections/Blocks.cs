@@ -181,9 +181,7 @@ internal sealed class Blocks : Section
                 .GroupBy(p => coloring.Fabrics[p.Value], p => p.Value),
         ];
         return fabrics.Count <= MostNamed
-            ? fabrics.Select(f =>
-                $"{string.Join(", ", f)}: {f.Key} {context.Fabric(f.Key)?.Name}"
-            )
+            ? fabrics.Select(f => $"{string.Join(", ", f)}: {f.Key} {context.Fabric(f.Key)?.Name}")
             : fabrics
                 .Select(f => $"{string.Join(", ", f)}\u00a0{f.Key}")
                 .Chunk((fabrics.Count + 1) / 2)

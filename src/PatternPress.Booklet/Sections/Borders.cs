@@ -26,7 +26,7 @@ internal sealed class Borders : Section
                 {
                     ["measuring"] = Measuring(context),
                     ["diagram"] = Diagram(context),
-                    ["borders"] = 
+                    ["borders"] =
                     [
                         .. borders.Select(b => new KeepTogether(new Stack(Border(b, context)))),
                     ],

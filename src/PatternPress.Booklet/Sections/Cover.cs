@@ -27,6 +27,9 @@ internal sealed class Cover : Section
             }
         );
 
+    /// <summary>A title longer than this runs over two lines.</summary>
+    private const int LongestTitle = 19;
+
     private static ImmutableArray<Block> Title(SectionContext context)
     {
         PatternInfo info = context.Pattern.Info;
@@ -52,7 +55,13 @@ internal sealed class Cover : Section
     private static ImmutableArray<Block> PictureOf(SectionContext context)
     {
         int shown = (context.Sizes.Length - 1) / 2;
-        Points height = context.TextHeight - 250.Pt;
+        PatternInfo info = context.Pattern.Info;
+        Points rest =
+            205.Pt
+            + (14.Pt * context.Sizes.Length)
+            + (info.Title.Value.Length > LongestTitle ? 48.Pt : Points.Zero)
+            + (info.Subtitle is { Length: > 0 } ? 25.Pt : Points.Zero);
+        Points height = context.TextHeight - rest;
         return context.Figures.Quilt(shown, context.TextWidth, height) is { } figure
             ?
             [

@@ -121,9 +121,7 @@ internal sealed class Cutting : Section
                 }
                 if (!whole)
                 {
-                    lines.AddRange(
-                        strips[i].Select(s => StripLine(s, rows, context))
-                    );
+                    lines.AddRange(strips[i].Select(s => StripLine(s, rows, context)));
                     if (strips[i].Count == 0)
                     {
                         lines.Add(Cells.Small(labels["from-ends"]));
@@ -205,7 +203,10 @@ internal sealed class Cutting : Section
             .. cutting
                 .Rows.GroupBy(r => Root(partner, r.Id))
                 .OrderBy(g =>
-                    g.Select(r => order.IndexOf(r.Id)).Where(i => i >= 0).DefaultIfEmpty(int.MaxValue).Min()
+                    g.Select(r => order.IndexOf(r.Id))
+                        .Where(i => i >= 0)
+                        .DefaultIfEmpty(int.MaxValue)
+                        .Min()
                 )
                 .Select(g => g.ToImmutableArray()),
         ];

@@ -18,11 +18,52 @@ internal sealed class Placement : Section
             null,
             new Dictionary<string, ImmutableArray<Block>>
             {
+                ["gallery"] = Gallery(context),
                 ["counts"] = Counts(context),
                 ["charts"] = [.. context.Sizes.SelectMany((_, i) => Chart(i, context))],
             },
             Name
         );
+
+    /// <summary>All sizes in color, side by side and at one scale.</summary>
+    private static ImmutableArray<Block> Gallery(SectionContext context)
+    {
+        const int most = 6;
+        int count = Math.Min(most, context.Sizes.Length);
+        if (count == 0)
+        {
+            return [];
+        }
+        Points gap = 14.Pt;
+        Points room = context.TextWidth - (gap * (count - 1));
+        double[] widths = [.. context.Sizes.Take(count).Select(s => s.Width.Inches.ToDouble())];
+        double highest = context.Sizes.Take(count).Max(s => s.Height.Inches.ToDouble());
+        double scale = Math.Min(room.Value / widths.Sum(), 210 / highest);
+        var columns = ImmutableArray.CreateBuilder<Column>();
+        for (int i = 0; i < count; i++)
+        {
+            Points width = Points.Of(widths[i] * scale);
+            Points height = Points.Of(context.Sizes[i].Height.Inches.ToDouble() * scale) + 2.Pt;
+            if (context.Figures.Quilt(i, width, height) is { } figure)
+            {
+                columns.Add(
+                    new Column(
+                        new ColumnWidth.Fixed(width),
+                        figure with
+                        {
+                            Caption = new Text(context.Sizes[i].Name, "caption"),
+                        }
+                    )
+                    {
+                        Vertical = VerticalAlignment.Bottom,
+                    }
+                );
+            }
+        }
+        return columns.Count == 0
+            ? []
+            : [new Gap(4.Pt), new Columns(columns.ToImmutable()) { Gap = gap }, new Gap(12.Pt)];
+    }
 
     /// <summary>How many blocks of each coloring each size has.</summary>
     private static ImmutableArray<Block> Counts(SectionContext context)
@@ -33,13 +74,15 @@ internal sealed class Placement : Section
             Summary = labels["summary-placement"],
             Alignment = CellAlignment.Number,
         };
+        // Many colorings are shown smaller, so that all stand on one page.
+        Points side = context.Tables.Blocks.Length > 6 ? 24.Pt : 40.Pt;
         foreach (BlockRow row in context.Tables.Blocks)
         {
             table.Add(
                 [
                     Cells.Head(Cells.Strong(row.Coloring)),
                     new TableCell(
-                        context.Figures.Block(row, 40.Pt) is { } picture
+                        context.Figures.Block(row, side) is { } picture
                             ? picture
                             : new Text("", "table")
                     )

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Booklet.Figures;
 using PatternPress.Quilting.Cutting;
-using PatternPress.Quilting.Finishing;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
 using PatternPress.Quilting.Tables;
@@ -84,25 +83,18 @@ public sealed class SectionFigures
 
     /// <summary>How the panels of a backing are sewn and lie under the quilt.</summary>
     public Figure? Backing(int size, Points width, Points height) =>
-        QuiltOf(size) is { } quilt && BackingOf(size) is { } plan
-            ? Set(BackingLayout.Draw(quilt, plan, palette.Value, new FigureRoom(width, height)))
+        QuiltOf(size) is { } quilt && context.Tables.Backing[size] is { } backing
+            ? Set(BackingLayout.Draw(quilt, backing, palette.Value, new FigureRoom(width, height)))
             : null;
 
     /// <summary>Backing, batting and top laid on each other.</summary>
     public Figure? Layers(int size, Points width, Points height) =>
-        QuiltOf(size) is { } quilt && BackingOf(size) is { } plan
+        QuiltOf(size) is { } quilt && context.Tables.Backing[size] is { } backing
             ? Set(
                 LayeringPlan.Draw(
                     quilt,
-                    plan,
-                    context.Tables.Requirements.Batting[size] is { } batting
-                        ? new BattingPlan(
-                            batting.Width,
-                            batting.Height,
-                            batting.Overhang,
-                            batting.Package
-                        )
-                        : null,
+                    backing,
+                    context.Tables.Requirements.Batting[size],
                     palette.Value,
                     new FigureRoom(width, height)
                 )
@@ -152,38 +144,16 @@ public sealed class SectionFigures
             : null;
 
     /// <summary>A unit in one combination of fabrics, as it looks when it is sewn.</summary>
-    public Figure Unit(UnitTable unit, UnitRow row, Points side)
-    {
-        var sketch = new Sketch([
-            new SketchFrame(
-                [
-                    .. unit.Picture.Patches.Select(p => new SketchShape(
-                        p.Shape,
-                        p.Role,
-                        FabricSide.Right
-                    )),
-                ],
-                [],
-                []
-            ),
-        ]);
-        Picture picture = UnitSketch.Draw(
-            sketch,
-            row.Fabrics,
-            _ => null,
-            palette.Value,
-            new FigureRoom(side, side)
-        );
-        return new Figure(
-            picture.Drawing,
-            context.Labels.Format(
-                "alt-unit",
-                row.Label,
-                unit.KindName,
-                context.Labels.List(row.Fabrics)
+    public Figure Unit(UnitTable unit, UnitRow row, Points side) =>
+        Set(
+            UnitPicture.Draw(
+                unit.Picture,
+                row.Fabrics,
+                palette.Value,
+                new FigureRoom(side, side),
+                BlockMarking.None
             )
         );
-    }
 
     /// <summary>The scale at which all of some steps fit a room.</summary>
     internal Points StepScale(
@@ -242,24 +212,6 @@ public sealed class SectionFigures
         );
         return part?.Unit ?? part?.Cut ?? region.Design.Letter;
     }
-
-    /// <summary>What the tables say of a backing, as the figures want it.</summary>
-    private BackingPlan? BackingOf(int size) =>
-        context.Tables.Backing[size] is { } cell
-            ? new BackingPlan(
-                cell.Fabric,
-                cell.Width,
-                cell.Height,
-                cell.Overhang,
-                cell.FabricWidth,
-                cell.Panels,
-                cell.PanelLength,
-                cell.Seams,
-                cell.JoinLoss,
-                default,
-                new Derivation("", [])
-            )
-            : null;
 
     private static Figure Set(Picture picture) => new(picture.Drawing, picture.AltText);
 

@@ -43,10 +43,7 @@ internal sealed class SizeTable(SectionContext context, params ImmutableArray<st
 
     /// <summary>Adds a row whose heading runs through all leading columns.</summary>
     public void Add(string lead, Func<int, Block?> bySize) =>
-        Add(
-            [new TableCell(new Text(lead, "table"), heads.Length) { IsHeader = true }],
-            bySize
-        );
+        Add([new TableCell(new Text(lead, "table"), heads.Length) { IsHeader = true }], bySize);
 
     public void Add(string lead, Func<int, string?> bySize) =>
         Add(lead, i => bySize(i) is { } words ? new Text(words, "table") : null);

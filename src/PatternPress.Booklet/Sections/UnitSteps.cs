@@ -60,5 +60,18 @@ internal static class UnitSteps
         }
     }
 
-    private static bool IsWide(Step step) => step.Sketch.Frames.Length > MostBeside;
+    /// <summary>More than this wider than high, pictures would be too low at the side of the text.</summary>
+    private const double WidestBeside = 4;
+
+    private static bool IsWide(Step step)
+    {
+        ImmutableArray<SketchFrame> frames = step.Sketch.Frames;
+        if (frames.Length > MostBeside)
+        {
+            return true;
+        }
+        double width = frames.Sum(f => f.Bounds.Width.Inches.ToDouble()),
+            height = frames.Select(f => f.Bounds.Height.Inches.ToDouble()).DefaultIfEmpty(1).Max();
+        return width > height * WidestBeside;
+    }
 }

@@ -59,7 +59,8 @@ internal sealed class UnitWords
                     ? context.Numbers.Measure(measure.Value)
                     : null
             );
-        return value.One ?? (name == "seam" ? context.Numbers.Measure(context.Sizes[0].Seam) : null);
+        return value.One
+            ?? (name == "seam" ? context.Numbers.Measure(context.Sizes[0].Seam) : null);
     }
 
     private WordData UnitData()

@@ -29,33 +29,37 @@ internal sealed class Units : Section
 
     private static IEnumerable<Block> Unit(UnitTable unit, SectionContext context)
     {
-        yield return new Heading(
-            3,
-            FractionText.Parse(
-                context.Labels.Format("unit-heading", unit.Number, unit.TechniqueName)
-            )
-        )
-        {
-            Name = $"unit-{unit.Number}",
-        };
-        foreach (Block note in context.Note($"unit-{unit.Number}"))
-        {
-            yield return note;
-        }
         UnitWords words = new(unit, context);
-        foreach (
-            Block block in context.Fill(
-                "unit",
-                words.Data,
-                new Dictionary<string, ImmutableArray<Block>>
+        ImmutableArray<Block> filled = context.Fill(
+            "unit",
+            words.Data,
+            new Dictionary<string, ImmutableArray<Block>>
+            {
+                ["intro"] = context.StepIntro(unit.Technique, words.Data),
+                ["counts"] = Counts(unit, words, context),
+                ["measures"] = Measures(unit, context),
+                ["steps"] = [.. UnitSteps.Of(unit, words, context)],
+            }
+        );
+        // What comes before the steps stays on one page.
+        int steps = filled.ToList().FindIndex(b => b is List);
+        int head = steps < 0 ? filled.Length : steps;
+        yield return new KeepTogether(
+            new Stack([
+                new Heading(
+                    3,
+                    FractionText.Parse(
+                        context.Labels.Format("unit-heading", unit.Number, unit.TechniqueName)
+                    )
+                )
                 {
-                    ["intro"] = context.StepIntro(unit.Technique, words.Data),
-                    ["counts"] = Counts(unit, words, context),
-                    ["measures"] = Measures(unit, context),
-                    ["steps"] = [.. UnitSteps.Of(unit, words, context)],
-                }
-            )
-        )
+                    Name = $"unit-{unit.Number}",
+                },
+                .. context.Note($"unit-{unit.Number}"),
+                .. filled[..head],
+            ])
+        );
+        foreach (Block block in filled[head..])
         {
             yield return block;
         }
@@ -70,7 +74,13 @@ internal sealed class Units : Section
     {
         Labels labels = context.Labels;
         bool measured = Measured(unit, context);
-        var table = new SizeTable(context, labels["unit"], "", labels["one-batch"])
+        bool sets = unit.Rows.Any(r => r.BySize.Any(c => c is { StripSets.IsEmpty: false }));
+        var table = new SizeTable(
+            context,
+            labels["unit"],
+            "",
+            labels[sets ? "one-set" : "one-batch"]
+        )
         {
             Summary = labels.Format("summary-unit", unit.Number),
         };
@@ -110,10 +120,7 @@ internal sealed class Units : Section
             );
             table.Add(
                 lead.ToImmutable(),
-                i =>
-                    row.BySize[i] is { } cell
-                        ? Cells.Lines(Make(cell, labels), Batches(cell, labels))
-                        : null
+                i => row.BySize[i] is { } cell ? Make(cell, labels) : null
             );
         }
         return table.ToBlocks();
@@ -123,7 +130,7 @@ internal sealed class Units : Section
     private static Text PieceLine(UnitPiece piece, bool showSize, SectionContext context)
     {
         string size = piece.WholeStrip
-            ? context.Labels.Format("strip-of", context.Numbers.Measure(piece.Height))
+            ? context.Numbers.Measure(piece.Height)
             : context.Numbers.Square(piece.Width, piece.Height);
         return new Text(
             [
@@ -135,21 +142,30 @@ internal sealed class Units : Section
         );
     }
 
-    private static string Make(UnitCell cell, Labels labels) =>
-        cell.Made == cell.Needed
-            ? labels.Format("make", cell.Made)
-            : labels.Format("make-need", cell.Made, cell.Needed);
-
-    private static string? Batches(UnitCell cell, Labels labels) =>
-        !cell.StripSets.IsEmpty
-            ? string.Join(
-                "; ",
-                cell.StripSets.Select(s =>
-                    $"{labels.Count("strip-set-count", s.Sets)}, {labels.Format("segment-count", s.Segments)}"
-                )
-            )
-        : cell.Yield == 1 ? null
-        : labels.Count("batch-count", cell.Batches);
+    /// <summary>How many to make, and below it in how many batches or strip sets.</summary>
+    private static Stack Make(UnitCell cell, Labels labels)
+    {
+        if (!cell.StripSets.IsEmpty)
+        {
+            return new Stack([
+                Cells.Strong(labels.Format("make", cell.Needed)),
+                .. cell.StripSets.Select(s => Cells.Small(labels.Count("strip-set-count", s.Sets))),
+                .. cell.StripSets.Select(s =>
+                    Cells.Small(labels.Format("segment-count", s.Segments))
+                ),
+            ]);
+        }
+        List<Block> lines = [Cells.Strong(labels.Format("make", cell.Made))];
+        if (cell.Yield > 1)
+        {
+            lines.Add(Cells.Small(labels.Count("batch-count", cell.Batches)));
+        }
+        if (cell.Made != cell.Needed)
+        {
+            lines.Add(Cells.Small(labels.Format("use", cell.Needed)));
+        }
+        return new Stack(lines);
+    }
 
     /// <summary>Whether the sizes of pieces differ by the size of quilt and stand in a table of their own.</summary>
     private static bool Measured(UnitTable unit, SectionContext context) =>

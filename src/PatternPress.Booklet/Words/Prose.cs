@@ -15,6 +15,16 @@ public sealed record Prose(string Text, Func<int, int, Span> SpanOf)
     /// <param name="faults">Empty if all was well; else nothing of the text should be printed.</param>
     public string Render(WordData data, out ImmutableArray<TemplateFault> faults)
     {
+        if (QuotedFigures.TryRender(Text, data, out string? simple, out faults))
+        {
+            return faults.IsEmpty ? simple : "";
+        }
+        return RenderAny(data, out faults);
+    }
+
+    // A method of its own, so that the usual text does not load the template language.
+    private string RenderAny(WordData data, out ImmutableArray<TemplateFault> faults)
+    {
         WordTemplate template = WordTemplate.Parse(Text);
         faults = Plainly(template.Faults);
         if (!faults.IsEmpty || !Text.Contains("{{", StringComparison.Ordinal))

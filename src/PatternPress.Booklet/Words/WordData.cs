@@ -11,7 +11,7 @@ namespace PatternPress.Booklet.Words;
 public sealed class WordData
 {
     private readonly ImmutableSortedDictionary<string, object?> values;
-    private ScriptObject? script;
+    private object? script;
 
     private WordData(ImmutableSortedDictionary<string, object?> values) => this.values = values;
 
@@ -58,7 +58,7 @@ public sealed class WordData
     /// <summary>The data as the template language sees it: read-only all the way down.</summary>
     internal ScriptObject ToScript()
     {
-        if (script is null)
+        if (script is not ScriptObject known)
         {
             var made = new ScriptObject(values.Count);
             foreach ((string name, object? value) in values)
@@ -66,9 +66,9 @@ public sealed class WordData
                 made.SetValue(name, ToScript(value), readOnly: true);
             }
             made.IsReadOnly = true;
-            script = made;
+            script = known = made;
         }
-        return script;
+        return known;
     }
 
     private static object? ToScript(object? value) =>
@@ -77,6 +77,7 @@ public sealed class WordData
             WordData data => data.ToScript(),
             ImmutableArray<WordData> list => ReadOnly(list.Select(d => (object)d.ToScript())),
             ImmutableArray<string> list => ReadOnly(list),
+            WordFunction function => new ScriptedFunction(function),
             int number => (long)number,
             _ => value,
         };

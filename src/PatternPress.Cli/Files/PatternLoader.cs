@@ -1,3 +1,5 @@
+using PatternPress.Booklet.Sections;
+using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Compiling;
 using PatternPress.Source.Syntax;
 
@@ -30,10 +32,23 @@ internal static class PatternLoader
                         file,
                         ReadBounded(Path.Combine(directory, file), file)
                     );
-                    return Compiler.Compile(PatternFiles.IdOf(file), tree, house);
+                    return WithTexts(Compiler.Compile(PatternFiles.IdOf(file), tree, house));
                 }),
         ];
     }
+
+    /// <summary>The compilation with what is wrong with the designer's texts.</summary>
+    private static Compilation WithTexts(Compilation compilation) =>
+        compilation is { Tables: { } tables, Pattern: { } pattern }
+            ? compilation with
+            {
+                Diagnostics =
+                [
+                    .. compilation.Diagnostics,
+                    .. ProseCheck.Check(pattern, tables, compilation.Tree, SectionCatalog.Names),
+                ],
+            }
+            : compilation;
 
     /// <summary>A file's bytes, but of a file far too large only as many as it takes to refuse it.</summary>
     private static ReadOnlyMemory<byte> ReadBounded(string path, string shown)
