@@ -18,7 +18,12 @@ internal sealed class Assembly : Section
     public override ImmutableArray<Block> Build(SectionContext context) =>
         context.Fill(
             Name,
-            WordData.Empty.With("turned", context.Tables.Placement.Any(Turned)),
+            WordData
+                .Empty.With("turned", context.Tables.Placement.Any(Turned))
+                .With(
+                    "joined",
+                    context.Tables.Sashing.Any(s => s.BySize.Any(c => c?.Joined is not null))
+                ),
             new Dictionary<string, ImmutableArray<Block>>
             {
                 ["sashing"] = Sashing(context),

@@ -29,7 +29,8 @@ internal sealed class Blocks : Section
             Name,
             WordData
                 .Empty.With("block_designs", designs.Count)
-                .With("plain_blocks", plain.Length > 0),
+                .With("plain_blocks", plain.Length > 0)
+                .With("pieced", pieced.Any(b => b.Parts.Length > 1)),
             new Dictionary<string, ImmutableArray<Block>>
             {
                 ["blocks"] =
@@ -99,8 +100,8 @@ internal sealed class Blocks : Section
         return (whole, apart) switch
         {
             (null, null) => [],
-            ({ } one, null) => [one],
-            (null, { } one) => [one],
+            ({ } one, null) => [one with { SpaceAfter = 8.Pt }],
+            (null, { } one) => [one with { SpaceAfter = 8.Pt }],
             ({ } left, { } right) =>
             [
                 new KeepTogether(

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Tables;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Blocks;
@@ -87,8 +88,9 @@ internal sealed class Cutting : Section
                 ?? []
             ),
         ];
+        bool directional = context.Fabric(cutting.Fabric) is { Directional: true };
         string? size = Cells.Common(
-            rows.SelectMany(r => r.BySize.Select(c => c is null ? null : SizeOf(r, c, context)))
+            rows.SelectMany(r => r.BySize.Select(c => c is null ? null : SizeOf(r, c, directional, context)))
         );
         bool whole = rows[0].WholeStrip;
         var about = new List<Block> { Cells.Plain(size ?? labels["size-differs"]) };
@@ -117,7 +119,7 @@ internal sealed class Cutting : Section
                 };
                 if (size is null)
                 {
-                    lines.Add(Cells.Plain(SizeOf(here[0], here[0].BySize[i]!, context)));
+                    lines.Add(Cells.Plain(SizeOf(here[0], here[0].BySize[i]!, directional, context)));
                 }
                 if (!whole)
                 {
@@ -161,11 +163,20 @@ internal sealed class Cutting : Section
         );
     }
 
-    private static string SizeOf(CutRow row, CutCell cell, SectionContext context) =>
-        row.WholeStrip ? context.Labels.Format("strip-of", context.Numbers.Measure(cell.Height))
-        : cell.Width == cell.Height
-            ? context.Labels.Format("square-of", context.Numbers.Measure(cell.Width))
-        : context.Numbers.Size(cell.Width, cell.Height);
+    /// <summary>
+    /// A piece that may be turned is told with its shorter side first, so that pieces cut alike are told alike.
+    /// </summary>
+    private static string SizeOf(CutRow row, CutCell cell, bool directional, SectionContext context)
+    {
+        NumberWords numbers = context.Numbers;
+        return row.WholeStrip
+                ? context.Labels.Format("strip-of", numbers.Measure(cell.Height))
+            : directional ? numbers.Square(cell.Width, cell.Height)
+            : numbers.Square(
+                Length.Min(cell.Width, cell.Height),
+                Length.Max(cell.Width, cell.Height)
+            );
+    }
 
     /// <summary>
     /// The rows of pieces, those that strips begin with first and in the order they are cut; pieces that any size cuts

@@ -85,7 +85,10 @@ internal sealed class Finishing : Section
                 backing[i] is { } cell
                     ? Cells.Lines(
                         labels.Count("panel-count", cell.Panels),
-                        labels.Format("panel-length", context.Numbers.Measure(cell.PanelLength))
+                        labels.Format(
+                            cell.Panels == 1 ? "panel-length-one" : "panel-length-many",
+                            context.Numbers.Measure(cell.PanelLength)
+                        )
                     )
                     : null
         );

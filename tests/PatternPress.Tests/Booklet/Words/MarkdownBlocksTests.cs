@@ -39,7 +39,7 @@ public sealed class MarkdownBlocksTests
     [Test]
     public void Lists_keep_their_numbers()
     {
-        var list = (List)Read("3. three\n4. four").Single();
+        List list = Read("3. three\n4. four").OfType<List>().Single();
         list.Numbered.ShouldBeTrue();
         list.Start.ShouldBe(3);
         list.Items.Length.ShouldBe(2);

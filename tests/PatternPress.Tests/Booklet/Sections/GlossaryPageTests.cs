@@ -1,0 +1,79 @@
+using PatternPress.Booklet.Words;
+
+namespace PatternPress.Tests.Booklet.Sections;
+
+public sealed class GlossaryPageTests
+{
+    private static IEnumerable<string> Patterns => Manuscripts.Own;
+
+    /// <summary>Words of the trade that a first-time maker does not know (common practice, no source).</summary>
+    private static readonly string[] Trade =
+    [
+        "backing",
+        "baste",
+        "batting",
+        "bias",
+        "binding",
+        "block",
+        "border",
+        "check size",
+        "coloring",
+        "cornerstone",
+        "design wall",
+        "fat quarter",
+        "finished size",
+        "flying geese",
+        "four-patch",
+        "grain",
+        "half-square triangle",
+        "in the ditch",
+        "miter",
+        "nine-patch",
+        "panel",
+        "patch",
+        "quarter-square triangle",
+        "quilt top",
+        "raw edge",
+        "right sides together",
+        "sashing",
+        "seam allowance",
+        "segment",
+        "selvage",
+        "square-in-a-square",
+        "strip set",
+        "unit",
+        "usable width",
+        "width of fabric",
+    ];
+
+    [TestCaseSource(nameof(Patterns))]
+    public void No_term_of_the_trade_is_used_without_being_explained(string id)
+    {
+        string text = Documents.TextOf(Documents.Compose(Manuscripts.Of(id)));
+        int start = text.IndexOf(
+            $"## {BookletTemplates.Templates.Glossary.Heading}",
+            StringComparison.Ordinal
+        );
+        string before = text[..start];
+        string[] explained =
+        [
+            .. text[start..].Split('\n').Select(l => l.Split('\u2002')[0]),
+        ];
+        foreach (string term in Trade)
+        {
+            if (new GlossaryTerm([term], "").OccursIn(before))
+            {
+                explained.ShouldContain(term);
+            }
+        }
+    }
+
+    [TestCaseSource(nameof(Patterns))]
+    public void Only_terms_that_are_used_are_explained(string id)
+    {
+        string text = Documents.TextOf(Documents.Compose(Manuscripts.Of(id)));
+        text.ShouldNotContain("\nfat quarter\u2002");
+        text.Contains("\nsegment\u2002").ShouldBe(id == "towpath");
+        text.Contains("\ncornerstone\u2002").ShouldBe(id == "harbor-lights");
+    }
+}

@@ -1,0 +1,312 @@
+using PatternPress.Booklet;
+using PatternPress.Booklet.Sections;
+using PatternPress.Booklet.Words;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Tables;
+using PatternPress.Typesetting.Blocks;
+
+namespace PatternPress.Tests.Booklet.Sections;
+
+/// <summary>What the pages say is what the tables hold, cell by cell.</summary>
+public sealed class PrintedNumbersTests
+{
+    private static readonly Labels Labels = BookletTemplates.Labels;
+
+    private static IEnumerable<string> Patterns => Manuscripts.Own;
+
+    [TestCaseSource(nameof(Patterns))]
+    public void Requirements(string id)
+    {
+        Manuscript manuscript = Manuscripts.Of(id);
+        NumberWords numbers = Numbers(manuscript);
+        RequirementsTable all = manuscript.Tables.Requirements;
+        List<string[]> rows = Rows(manuscript, Labels["summary-requirements"], 2);
+        List<string[]> expected =
+        [
+            .. all
+                .Fabrics.Concat(all.Binding)
+                .Concat(all.Backing)
+                .Select(r =>
+                    r.BySize.Select(c => c is null ? Labels["none"] : Plain(numbers.Yards(c.Yardage)))
+                        .ToArray()
+                ),
+            [
+                .. all.Batting.Select(b =>
+                    b is null ? Labels["none"] : Plain(numbers.Size(b.Width, b.Height))
+                ),
+            ],
+        ];
+        rows.Count.ShouldBe(expected.Count);
+        for (int i = 0; i < rows.Count; i++)
+        {
+            rows[i]
+                .Skip(2)
+                .Select(c => c.Split('\n')[0])
+                .ShouldBe(expected[i], $"row {i}: {rows[i][1]}");
+        }
+    }
+
+    [TestCaseSource(nameof(Patterns))]
+    public void Cutting(string id)
+    {
+        Manuscript manuscript = Manuscripts.Of(id);
+        foreach (CuttingTable cutting in manuscript.Tables.Cutting)
+        {
+            List<string[]> rows = Rows(
+                manuscript,
+                Labels.Format("summary-cutting", cutting.Fabric),
+                2
+            );
+            foreach (CutRow cut in cutting.Rows)
+            {
+                string[] row = rows.Single(r => r[0].Split('/').Contains(cut.Id));
+                bool alone = row[0] == cut.Id;
+                for (int i = 0; i < cut.BySize.Length; i++)
+                {
+                    string first = row[i + 2].Split('\n')[0];
+                    if (cut.BySize[i] is not { } cell)
+                    {
+                        if (alone)
+                        {
+                            first.ShouldBe(Labels["none"]);
+                        }
+                        continue;
+                    }
+                    first
+                        .Split(", ")
+                        .ShouldContain(alone ? $"{cell.Count}" : $"{cell.Count} {cut.Id}");
+                    (row[1] + row[i + 2]).ShouldContain(SizeOf(cut, cell, manuscript));
+                }
+            }
+        }
+    }
+
+    [TestCaseSource(nameof(Patterns))]
+    public void Strips(string id)
+    {
+        Manuscript manuscript = Manuscripts.Of(id);
+        foreach (CuttingTable cutting in manuscript.Tables.Cutting)
+        {
+            List<string[]> rows = Rows(
+                manuscript,
+                Labels.Format("summary-cutting", cutting.Fabric),
+                2
+            );
+            for (int i = 0; i < cutting.BySize.Length; i++)
+            {
+                foreach (StripRow strip in cutting.BySize[i]?.Strips ?? [])
+                {
+                    string first = strip.Pieces[0].Cuts[0];
+                    string[] row = rows.Single(r => r[0].Split('/').Contains(first));
+                    CutRow cut = cutting.Rows.Single(r => r.Id == first);
+                    if (cut.WholeStrip)
+                    {
+                        row[i + 2].Split('\n')[0].ShouldBe($"{cut.BySize[i]!.Count}");
+                        continue;
+                    }
+                    string[] lines = row[i + 2].Split('\n');
+                    string start = Labels.Count("strip-count", strip.Count);
+                    lines.ShouldContain(l =>
+                        (l.StartsWith(start + ":") || l.StartsWith(start + ",") || l.StartsWith(start + " of "))
+                        && l.Contains($" {strip.Pieces[0].PerStrip}")
+                        && strip.Pieces.Skip(1).All(p => l.Contains($"{p.PerStrip} {p.Cuts[0]}"))
+                    );
+                }
+            }
+        }
+    }
+
+    [TestCaseSource(nameof(Patterns))]
+    public void Units(string id)
+    {
+        Manuscript manuscript = Manuscripts.Of(id);
+        foreach (UnitTable unit in manuscript.Tables.Units)
+        {
+            List<string[]> rows = Rows(manuscript, Labels.Format("summary-unit", unit.Number), 3);
+            rows.Count.ShouldBe(unit.Rows.Length);
+            foreach ((UnitRow expected, string[] row) in unit.Rows.Zip(rows))
+            {
+                row[0].Split('\n')[0].ShouldBe(expected.Label);
+                for (int i = 0; i < expected.BySize.Length; i++)
+                {
+                    string[] lines = row[i + 3].Split('\n');
+                    if (expected.BySize[i] is not { } cell)
+                    {
+                        lines[0].ShouldBe(Labels["none"]);
+                        continue;
+                    }
+                    if (cell.StripSets.IsEmpty)
+                    {
+                        lines[0].ShouldBe(Labels.Format("make", cell.Made));
+                        lines.Contains(Labels.Format("use", cell.Needed))
+                            .ShouldBe(cell.Made != cell.Needed);
+                        if (cell.Yield > 1)
+                        {
+                            lines.ShouldContain(Labels.Count("batch-count", cell.Batches));
+                        }
+                    }
+                    else
+                    {
+                        lines[0].ShouldBe(Labels.Format("make", cell.Needed));
+                        foreach (StripSetRow set in cell.StripSets)
+                        {
+                            lines.ShouldContain(Labels.Count("strip-set-count", set.Sets));
+                            lines.ShouldContain(Labels.Format("segment-count", set.Segments));
+                        }
+                    }
+                    foreach (UnitPiece piece in cell.Pieces)
+                    {
+                        row[2].ShouldContain($"{piece.Count} × {piece.Cut} {piece.Name}");
+                    }
+                }
+            }
+        }
+    }
+
+    [TestCaseSource(nameof(Patterns))]
+    public void Blocks_and_their_counts(string id)
+    {
+        Manuscript manuscript = Manuscripts.Of(id);
+        foreach (
+            IGrouping<string, BlockRow> design in manuscript
+                .Tables.Blocks.Where(b => b.Block is not null)
+                .GroupBy(b => b.Block!)
+        )
+        {
+            List<string[]> rows = Rows(
+                manuscript,
+                Labels.Format("summary-block", design.First().Name),
+                3
+            );
+            rows.Select(r => r.Skip(3).ToArray())
+                .ShouldBe(
+                    design.Select(b =>
+                        b.BySize.Select(c =>
+                                c is null ? Labels["none"] : Labels.Format("make", c.Count)
+                            )
+                            .ToArray()
+                    )
+                );
+        }
+        List<string[]> placed = Rows(manuscript, Labels["summary-placement"], 3, "placement");
+        placed
+            .Select(r => r.Skip(3).ToArray())
+            .ShouldBe(
+                manuscript.Tables.Blocks.Select(b =>
+                    b.BySize.Select(c => c is null ? Labels["none"] : $"{c.Count}").ToArray()
+                )
+            );
+    }
+
+    [TestCaseSource(nameof(Patterns))]
+    public void Borders(string id)
+    {
+        Manuscript manuscript = Manuscripts.Of(id);
+        NumberWords numbers = Numbers(manuscript);
+        foreach (BorderRow border in manuscript.Tables.Borders)
+        {
+            List<string[]> rows = Rows(manuscript, Labels.Format("summary-border", border.Number), 2);
+            for (int i = 0; i < border.BySize.Length; i++)
+            {
+                if (border.BySize[i] is not { } cell)
+                {
+                    continue;
+                }
+                foreach (BorderPartRow part in cell.Parts)
+                {
+                    string wanted = Plain(numbers.Square(part.Width, part.Length));
+                    rows.ShouldContain(r =>
+                        r[1] == part.Cut
+                        && r[i + 2].EndsWith(wanted)
+                        && r[i + 2].StartsWith($"{part.Count} ")
+                    );
+                }
+                rows[^1][i + 2].ShouldBe(
+                    Plain(
+                        numbers.Size(
+                            cell.OutsideWidth + (manuscript.Tables.Sizes[i].Seam * 2),
+                            cell.OutsideHeight + (manuscript.Tables.Sizes[i].Seam * 2)
+                        )
+                    )
+                );
+            }
+        }
+    }
+
+    [TestCaseSource(nameof(Patterns))]
+    public void Finishing(string id)
+    {
+        Manuscript manuscript = Manuscripts.Of(id);
+        NumberWords numbers = Numbers(manuscript);
+        List<string[]> backing = Rows(manuscript, Labels["summary-backing"], 1);
+        List<string[]> binding = Rows(manuscript, Labels["summary-binding"], 1);
+        for (int i = 0; i < manuscript.Tables.Sizes.Length; i++)
+        {
+            if (manuscript.Tables.Backing[i] is { } back)
+            {
+                backing[0][i + 1].ShouldStartWith($"{back.Panels} ");
+                backing[0][i + 1].ShouldContain(Plain(numbers.Measure(back.PanelLength)));
+                backing[^1][i + 1].ShouldBe(Plain(numbers.Size(back.Width, back.Height)));
+            }
+            if (manuscript.Tables.Binding[i] is { } bind)
+            {
+                binding[0][i + 1].ShouldStartWith($"{bind.Strips} ");
+                binding[0][i + 1].ShouldContain(Plain(numbers.Measure(bind.StripWidth)));
+                binding[1][i + 1].ShouldBe(Plain(numbers.Measure(bind.Length)));
+                binding[2][i + 1].ShouldBe(Plain(numbers.Measure(bind.Perimeter)));
+            }
+        }
+    }
+
+    private static string SizeOf(CutRow row, CutCell cell, Manuscript manuscript)
+    {
+        NumberWords numbers = Numbers(manuscript);
+        return Plain(
+            row.WholeStrip
+                ? numbers.Measure(cell.Height)
+                : numbers.Square(
+                    Length.Min(cell.Width, cell.Height),
+                    Length.Max(cell.Width, cell.Height)
+                )
+        );
+    }
+
+    private static NumberWords Numbers(Manuscript manuscript) =>
+        new(manuscript.Tables.Unit, Labels);
+
+    private static string Plain(string text) => text.Replace('\u00a0', ' ');
+
+    /// <summary>
+    /// The rows of a table that stands in several parts, put together again: leading cells once, then all sizes. Rows
+    /// that only name a group are left out.
+    /// </summary>
+    private static List<string[]> Rows(
+        Manuscript manuscript,
+        string summary,
+        int lead,
+        string plan = "booklet"
+    )
+    {
+        ComposedDocument composed = Documents.Compose(manuscript, plan);
+        List<Table> tables =
+        [
+            .. Documents.TablesOf(composed).Where(t => t.Summary == summary),
+        ];
+        tables.ShouldNotBeEmpty(summary);
+        return
+        [
+            .. tables
+                .SelectMany(t => t.Rows)
+                .Where(r => r.Cells.Length > 1)
+                .Select(row =>
+                    row.Cells.SelectMany(cell =>
+                            Enumerable.Repeat(
+                                PlainText.Of([cell.Content]).Trim(),
+                                cell.ColumnSpan
+                            )
+                        )
+                        .ToArray()
+                ),
+        ];
+    }
+}
