@@ -45,6 +45,11 @@ public sealed class MarkdownBlocks
         out ImmutableArray<MarkdownFault> faults
     )
     {
+        if (IsIntricate(markdown))
+        {
+            faults = [new(MarkdownFaultKind.TooDeep, "")];
+            return [];
+        }
         var reader = new MarkdownBlocks(setting);
         ImmutableArray<Block> blocks;
         try
@@ -59,6 +64,70 @@ public sealed class MarkdownBlocks
         }
         faults = reader.faults.ToImmutable();
         return blocks;
+    }
+
+    /// <summary>
+    /// Whether a text has more signs of one kind than any that is meant to be read: the parser would take a time that
+    /// grows with their square.
+    /// </summary>
+    private static bool IsIntricate(string markdown)
+    {
+        const int mostBrackets = 500,
+            mostStars = 2_000,
+            mostTicks = 1_000,
+            mostBars = 4_000,
+            mostMarks = 60;
+        int brackets = 0,
+            stars = 0,
+            ticks = 0,
+            bars = 0,
+            marks = 0;
+        bool atStart = true;
+        char last = '\n';
+        foreach (char c in markdown)
+        {
+            // Dashes in a row are a rule, not a nest of lists.
+            char before = last;
+            last = c;
+            switch (c)
+            {
+                case '\n':
+                    atStart = true;
+                    marks = 0;
+                    continue;
+                case '[' or ']' or '<':
+                    brackets++;
+                    break;
+                case '*' or '_' or '~':
+                    stars++;
+                    break;
+                case '`':
+                    ticks++;
+                    break;
+                case '|':
+                    bars++;
+                    break;
+            }
+            if (atStart)
+            {
+                if (c is '>' or '+' or '*' || (c == '-' && before != '-'))
+                {
+                    marks++;
+                }
+                else if (c != ' ')
+                {
+                    atStart = false;
+                }
+                if (marks > mostMarks)
+                {
+                    return true;
+                }
+            }
+        }
+        return brackets > mostBrackets
+            || stars > mostStars
+            || ticks > mostTicks
+            || bars > mostBars;
     }
 
     private static MarkdownPipeline BuildPipeline()
