@@ -90,7 +90,9 @@ internal sealed class Cutting : Section
         ];
         bool directional = context.Fabric(cutting.Fabric) is { Directional: true };
         string? size = Cells.Common(
-            rows.SelectMany(r => r.BySize.Select(c => c is null ? null : SizeOf(r, c, directional, context)))
+            rows.SelectMany(r =>
+                r.BySize.Select(c => c is null ? null : SizeOf(r, c, directional, context))
+            )
         );
         bool whole = rows[0].WholeStrip;
         var about = new List<Block> { Cells.Plain(size ?? labels["size-differs"]) };
@@ -119,7 +121,9 @@ internal sealed class Cutting : Section
                 };
                 if (size is null)
                 {
-                    lines.Add(Cells.Plain(SizeOf(here[0], here[0].BySize[i]!, directional, context)));
+                    lines.Add(
+                        Cells.Plain(SizeOf(here[0], here[0].BySize[i]!, directional, context))
+                    );
                 }
                 if (!whole)
                 {
@@ -169,8 +173,7 @@ internal sealed class Cutting : Section
     private static string SizeOf(CutRow row, CutCell cell, bool directional, SectionContext context)
     {
         NumberWords numbers = context.Numbers;
-        return row.WholeStrip
-                ? context.Labels.Format("strip-of", numbers.Measure(cell.Height))
+        return row.WholeStrip ? context.Labels.Format("strip-of", numbers.Measure(cell.Height))
             : directional ? numbers.Square(cell.Width, cell.Height)
             : numbers.Square(
                 Length.Min(cell.Width, cell.Height),

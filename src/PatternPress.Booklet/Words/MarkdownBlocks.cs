@@ -124,10 +124,7 @@ public sealed class MarkdownBlocks
                 }
             }
         }
-        return brackets > mostBrackets
-            || stars > mostStars
-            || ticks > mostTicks
-            || bars > mostBars;
+        return brackets > mostBrackets || stars > mostStars || ticks > mostTicks || bars > mostBars;
     }
 
     private static MarkdownPipeline BuildPipeline()

@@ -37,7 +37,14 @@ internal static class QuotedFigures
             result.Append(text, at, open - at);
             int next = open + 2;
             if (
-                !TryRead(text, ref next, out int nameAt, out string name, out var values)
+                !TryRead(
+                    text,
+                    ref next,
+                    out int nameAt,
+                    out int end,
+                    out string name,
+                    out var values
+                )
                 || data[name] is not WordFunction function
                 || values.Length < function.Required
                 || values.Length > function.Required + function.Optional
@@ -48,7 +55,7 @@ internal static class QuotedFigures
             WordAnswer answer = function.Call(values);
             if (answer.Problem is { } problem)
             {
-                found.Add(new(nameAt, Math.Max(1, next - 2 - nameAt), problem));
+                found.Add(new(nameAt, end - nameAt, problem));
             }
             else
             {
@@ -71,6 +78,7 @@ internal static class QuotedFigures
         string text,
         ref int at,
         out int nameAt,
+        out int end,
         out string name,
         out ImmutableArray<object?> values
     )
@@ -84,6 +92,7 @@ internal static class QuotedFigures
             at++;
         }
         name = text[nameAt..at];
+        end = at;
         var read = ImmutableArray.CreateBuilder<object?>();
         while (true)
         {
@@ -105,7 +114,7 @@ internal static class QuotedFigures
                 return false;
             }
             read.Add(text[(at + 1)..close]);
-            at = close + 1;
+            end = at = close + 1;
         }
     }
 

@@ -39,18 +39,14 @@ public sealed class DocumentComposerTests
         string[] other = [.. composer.Plans.AsParallel().AsOrdered().Select(Text)];
         other.ShouldBe(one);
 
-        string Text(DocumentPlan plan) =>
-            Documents.TextOf(composer.Compose(plan, PaperSize.A4));
+        string Text(DocumentPlan plan) => Documents.TextOf(composer.Compose(plan, PaperSize.A4));
     }
 
     [TestCaseSource(nameof(Patterns))]
     public void Every_link_leads_somewhere_and_every_figure_has_words(string id)
     {
         ComposedDocument composed = Documents.Compose(Manuscripts.Of(id));
-        List<Block> all =
-        [
-            .. composed.Document.Sequences.SelectMany(s => Documents.AllOf(s.Body)),
-        ];
+        List<Block> all = [.. composed.Document.Sequences.SelectMany(s => Documents.AllOf(s.Body))];
         HashSet<string> anchors =
         [
             .. all.OfType<Heading>().Select(h => h.Name ?? ""),
@@ -85,10 +81,7 @@ public sealed class DocumentComposerTests
                     .OfType<Heading>()
             )
             {
-                heading.Level.ShouldBeLessThanOrEqualTo(
-                    last + 1,
-                    PlainText.Of(heading.Content)
-                );
+                heading.Level.ShouldBeLessThanOrEqualTo(last + 1, PlainText.Of(heading.Content));
                 last = heading.Level;
             }
         }
@@ -128,11 +121,15 @@ public sealed class DocumentComposerTests
             )
         );
         string text = Documents.TextOf(Documents.Compose(manuscript));
-        string yards = PlainText.Of(
-            [new Text(new NumberWords(manuscript.Tables.Unit, BookletTemplates.Labels).Yards(
-                manuscript.Tables.Requirements.Fabrics[0].BySize[0]!.Yardage
-            ))]
-        ).Trim();
+        string yards = PlainText
+            .Of([
+                new Text(
+                    new NumberWords(manuscript.Tables.Unit, BookletTemplates.Labels).Yards(
+                        manuscript.Tables.Requirements.Fabrics[0].BySize[0]!.Yardage
+                    )
+                ),
+            ])
+            .Trim();
         text.ShouldContain(
             $"## Cutting\n{BookletTemplates.Labels["designers-note"]}\nNote for cutting, {yards} of A.\n"
         );
@@ -170,9 +167,7 @@ public sealed class DocumentComposerTests
     public void More_sizes_than_fit_side_by_side_make_several_tables()
     {
         string sizes = string.Concat(
-            Enumerable
-                .Range(3, 8)
-                .Select(i => $"  s{i}: {{name: Size {i}, blocks: {i} x {i}}}\n")
+            Enumerable.Range(3, 8).Select(i => $"  s{i}: {{name: Size {i}, blocks: {i} x {i}}}\n")
         );
         ComposedDocument composed = Documents.Compose(
             Manuscripts.Compile(
@@ -197,13 +192,13 @@ public sealed class DocumentComposerTests
         Manuscript manuscript = Manuscripts.Compile(
             "metric",
             Bare.Replace(
-                "fabrics:\n",
-                """
-                house: {unit: centimetre, seam: 0.75 cm, usable-width: 100 cm, ruler: 0.5 cm, yard-step: 10 cm, squaring: 5 cm, backing-overhang: 10 cm, backing-width: 100 cm, batting-overhang: 10 cm, binding-width: 6 cm, binding-extra: 30 cm}
-                fabrics:
+                    "fabrics:\n",
+                    """
+                    house: {unit: centimetre, seam: 0.75 cm, usable-width: 100 cm, ruler: 0.5 cm, yard-step: 10 cm, squaring: 5 cm, backing-overhang: 10 cm, backing-width: 100 cm, batting-overhang: 10 cm, binding-width: 6 cm, binding-extra: 30 cm}
+                    fabrics:
 
-                """
-            )
+                    """
+                )
                 .Replace("size: 6", "size: 16 cm")
         );
         ComposedDocument composed = Documents.Compose(manuscript);
@@ -211,7 +206,9 @@ public sealed class DocumentComposerTests
         string text = Documents.TextOf(composed);
         text.ShouldContain("0.75 cm");
         text.ShouldContain(" m |");
-        System.Text.RegularExpressions.Regex.Matches(text, @"[0-9] in\b|[0-9] yd\b").ShouldBeEmpty();
+        System
+            .Text.RegularExpressions.Regex.Matches(text, @"[0-9] in\b|[0-9] yd\b")
+            .ShouldBeEmpty();
     }
 
     private const string Bare = """

@@ -46,10 +46,7 @@ internal static class Documents
                 .SelectMany(t => t.Rows)
                 .Select(row =>
                     row.Cells.SelectMany(cell =>
-                            Enumerable.Repeat(
-                                PlainText.Of([cell.Content]).Trim(),
-                                cell.ColumnSpan
-                            )
+                            Enumerable.Repeat(PlainText.Of([cell.Content]).Trim(), cell.ColumnSpan)
                         )
                         .ToArray()
                 ),

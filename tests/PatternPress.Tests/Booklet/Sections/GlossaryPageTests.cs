@@ -55,10 +55,7 @@ public sealed class GlossaryPageTests
             StringComparison.Ordinal
         );
         string before = text[..start];
-        string[] explained =
-        [
-            .. text[start..].Split('\n').Select(l => l.Split('\u2002')[0]),
-        ];
+        string[] explained = [.. text[start..].Split('\n').Select(l => l.Split('\u2002')[0])];
         foreach (string term in Trade)
         {
             if (new GlossaryTerm([term], "").OccursIn(before))

@@ -27,7 +27,9 @@ public sealed class PrintedNumbersTests
                 .Fabrics.Concat(all.Binding)
                 .Concat(all.Backing)
                 .Select(r =>
-                    r.BySize.Select(c => c is null ? Labels["none"] : Plain(numbers.Yards(c.Yardage)))
+                    r.BySize.Select(c =>
+                            c is null ? Labels["none"] : Plain(numbers.Yards(c.Yardage))
+                        )
                         .ToArray()
                 ),
             [
@@ -107,7 +109,11 @@ public sealed class PrintedNumbersTests
                     string[] lines = row[i + 2].Split('\n');
                     string start = Labels.Count("strip-count", strip.Count);
                     lines.ShouldContain(l =>
-                        (l.StartsWith(start + ":") || l.StartsWith(start + ",") || l.StartsWith(start + " of "))
+                        (
+                            l.StartsWith(start + ":")
+                            || l.StartsWith(start + ",")
+                            || l.StartsWith(start + " of ")
+                        )
                         && l.Contains($" {strip.Pieces[0].PerStrip}")
                         && strip.Pieces.Skip(1).All(p => l.Contains($"{p.PerStrip} {p.Cuts[0]}"))
                     );
@@ -138,7 +144,8 @@ public sealed class PrintedNumbersTests
                     if (cell.StripSets.IsEmpty)
                     {
                         lines[0].ShouldBe(Labels.Format("make", cell.Made));
-                        lines.Contains(Labels.Format("use", cell.Needed))
+                        lines
+                            .Contains(Labels.Format("use", cell.Needed))
                             .ShouldBe(cell.Made != cell.Needed);
                         if (cell.Yield > 1)
                         {
@@ -205,7 +212,11 @@ public sealed class PrintedNumbersTests
         NumberWords numbers = Numbers(manuscript);
         foreach (BorderRow border in manuscript.Tables.Borders)
         {
-            List<string[]> rows = Rows(manuscript, Labels.Format("summary-border", border.Number), 2);
+            List<string[]> rows = Rows(
+                manuscript,
+                Labels.Format("summary-border", border.Number),
+                2
+            );
             for (int i = 0; i < border.BySize.Length; i++)
             {
                 if (border.BySize[i] is not { } cell)
@@ -221,14 +232,16 @@ public sealed class PrintedNumbersTests
                         && r[i + 2].StartsWith($"{part.Count} ")
                     );
                 }
-                rows[^1][i + 2].ShouldBe(
-                    Plain(
-                        numbers.Size(
-                            cell.OutsideWidth + (manuscript.Tables.Sizes[i].Seam * 2),
-                            cell.OutsideHeight + (manuscript.Tables.Sizes[i].Seam * 2)
+                rows[^1]
+                    [i + 2]
+                    .ShouldBe(
+                        Plain(
+                            numbers.Size(
+                                cell.OutsideWidth + (manuscript.Tables.Sizes[i].Seam * 2),
+                                cell.OutsideHeight + (manuscript.Tables.Sizes[i].Seam * 2)
+                            )
                         )
-                    )
-                );
+                    );
             }
         }
     }
@@ -288,10 +301,7 @@ public sealed class PrintedNumbersTests
     )
     {
         ComposedDocument composed = Documents.Compose(manuscript, plan);
-        List<Table> tables =
-        [
-            .. Documents.TablesOf(composed).Where(t => t.Summary == summary),
-        ];
+        List<Table> tables = [.. Documents.TablesOf(composed).Where(t => t.Summary == summary)];
         tables.ShouldNotBeEmpty(summary);
         return
         [
@@ -300,10 +310,7 @@ public sealed class PrintedNumbersTests
                 .Where(r => r.Cells.Length > 1)
                 .Select(row =>
                     row.Cells.SelectMany(cell =>
-                            Enumerable.Repeat(
-                                PlainText.Of([cell.Content]).Trim(),
-                                cell.ColumnSpan
-                            )
+                            Enumerable.Repeat(PlainText.Of([cell.Content]).Trim(), cell.ColumnSpan)
                         )
                         .ToArray()
                 ),

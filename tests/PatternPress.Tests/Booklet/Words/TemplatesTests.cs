@@ -67,7 +67,10 @@ public sealed partial class TemplatesTests
             ["fr/labels.yaml"] = "and: et\n",
             ["fr/cutting.md"] = "# Coupe\n",
         };
-        PatternPress.Booklet.Words.Templates.Read(files, "fr-CA").TitleOf("cutting").ShouldBe("Coupe");
+        PatternPress
+            .Booklet.Words.Templates.Read(files, "fr-CA")
+            .TitleOf("cutting")
+            .ShouldBe("Coupe");
         PatternPress.Booklet.Words.Templates.Read(files, "fr").Labels["and"].ShouldBe("et");
         PatternPress.Booklet.Words.Templates.Read(files, "de").Language.ShouldBe("en");
         PatternPress.Booklet.Words.Templates.Read(files, "../../etc").Language.ShouldBe("en");
@@ -85,11 +88,7 @@ public sealed partial class TemplatesTests
             files,
             "en"
         );
-        templates
-            .Diagnostics.Select(d => d.Code)
-            .Distinct()
-            .Order()
-            .ShouldBe(["PP0452", "PP0454"]);
+        templates.Diagnostics.Select(d => d.Code).Distinct().Order().ShouldBe(["PP0452", "PP0454"]);
         templates
             .Diagnostics.First(d => d.Code == "PP0452")
             .Primary.Span.ToString()
@@ -138,7 +137,12 @@ public sealed partial class TemplatesTests
     }
 
     private static HashSet<string> NamesIn(string text) =>
-        [.. Code().Matches(text).Select(m => m.Groups[1].Value.Split('.', '[')[0]).Where(n => n.Length > 0)];
+        [
+            .. Code()
+                .Matches(text)
+                .Select(m => m.Groups[1].Value.Split('.', '[')[0])
+                .Where(n => n.Length > 0),
+        ];
 
     [GeneratedRegex("place \"([^\"]+)\"")]
     private static partial Regex PlaceCall();
