@@ -11,11 +11,15 @@ namespace PatternPress.Booklet.Figures;
 
 /// <summary>
 /// The strips cut from one fabric, to scale: the pieces of each with the name of their row in the cutting table, what is
-/// left over hatched, and how many strips are cut alike.
+/// left over hatched, and how many strips are cut alike. A list of very many strips grows higher than its room rather
+/// than thinner than can be read.
 /// </summary>
 public static class CuttingStrips
 {
     private const double Gap = 7;
+
+    /// <summary>Points per inch; more would take room for nothing.</summary>
+    private const double LargestScale = 14;
 
     /// <summary>A strip is drawn at least this high, in points, even where that is more than to scale.</summary>
     private const double LeastHeight = 7;
@@ -34,44 +38,57 @@ public static class CuttingStrips
         var draft = new Draft(style);
         double edge = style.Edge.Value,
             usable = strips.UsableWidth.Inches.ToDouble();
-        // "12 strips, 2 1/2 in" stands before each strip.
+        // "12 strips" over "2 1/2 in" stands before each strip; in little room both on one line.
         string[] heads = [.. strips.Strips.Select(FigureWords.StripCount)];
         string[] sizes = [.. strips.Strips.Select(s => FigureWords.Measure(s.Height, house))];
-        double left =
-            8
-            + Math.Max(
-                heads.Select(h => LabelSize.Width(h, style.Medium.Value)).DefaultIfEmpty().Max(),
-                sizes.Select(s => LabelSize.Width(s, style.Small.Value)).DefaultIfEmpty().Max()
-            );
         double foot = draft.DimensionRoom;
-        double gaps = (Math.Max(0, strips.Strips.Length - 1) * Gap) + foot + (2 * edge);
-        double inches = strips.Strips.Sum(s => s.Height.Inches.ToDouble());
-        double scale = Math.Min(
-            (room.Width.Value - left - (2 * edge)) / usable,
-            inches > 0 ? (room.Height.Value - gaps) / inches : double.MaxValue
-        );
-        double twoLines = (style.Medium.Value + style.Small.Value) * 0.95;
+        double twoLines = (style.Medium.Value + style.Small.Value) * 0.95,
+            oneLine = style.Medium.Value;
+        double between = Math.Max(0, strips.Strips.Length - 1) * Gap;
+        double height = room.Height.Value - foot - (2 * edge) - between;
+        bool stacked = strips.Strips.Length * twoLines <= height;
+        double least = stacked ? twoLines : oneLine;
+        double headWidth = Widest(heads, style.Medium),
+            sizeWidth = Widest(sizes, style.Small);
+        double left = 8 + (stacked ? Math.Max(headWidth, sizeWidth) : headWidth + 4 + sizeWidth);
+        double scale = Math.Min((room.Width.Value - left - (2 * edge)) / usable, LargestScale);
+        double low = 0;
+        if (HeightOf(scale) > height)
+        {
+            double high = scale;
+            for (int i = 0; i < 30; i++)
+            {
+                scale = (low + high) / 2;
+                (low, high) = HeightOf(scale) <= height ? (scale, high) : (low, scale);
+            }
+            scale = Math.Max(low, 1);
+        }
         double y = edge;
         for (int i = 0; i < strips.Strips.Length; i++)
         {
             StripRow strip = strips.Strips[i];
-            double height = Math.Max(strip.Height.Inches.ToDouble() * scale, LeastHeight),
-                row = Math.Max(height, twoLines);
-            var box = new Box(left, y + ((row - height) / 2), usable * scale, height);
-            PaintStrip(draft, fabric, strip, box, scale);
+            double high = Math.Max(strip.Height.Inches.ToDouble() * scale, LeastHeight),
+                row = Math.Max(high, least);
+            double middle = y + (row / 2);
+            PaintStrip(
+                draft,
+                fabric,
+                strip,
+                new Box(left, middle - (high / 2), usable * scale, high),
+                scale
+            );
+            Spot head = stacked ? new(0, middle - (style.Small.Value * 0.6)) : new(0, middle),
+                size = stacked
+                    ? new(0, middle + (style.Medium.Value * 0.55))
+                    : new(headWidth + 4, middle);
             draft.Text(
                 heads[i],
-                new Spot(0, y + (row / 2) - (style.Small.Value * 0.6)),
+                head,
                 style.Medium,
                 LabelSize.Width(heads[i], style.Medium.Value),
                 bold: true
             );
-            draft.Text(
-                sizes[i],
-                new Spot(0, y + (row / 2) + (style.Medium.Value * 0.55)),
-                style.Small,
-                LabelSize.Width(sizes[i], style.Small.Value)
-            );
+            draft.Text(sizes[i], size, style.Small, LabelSize.Width(sizes[i], style.Small.Value));
             y += row + Gap;
         }
         y += -Gap + edge;
@@ -84,6 +101,14 @@ public static class CuttingStrips
             draft.Finish(left + (usable * scale) + edge, y + foot),
             FigureWords.CuttingStrips(fabric, strips, house)
         );
+
+        double HeightOf(double perInch) =>
+            strips.Strips.Sum(s =>
+                Math.Max(Math.Max(s.Height.Inches.ToDouble() * perInch, LeastHeight), least)
+            );
+
+        static double Widest(string[] words, Points size) =>
+            words.Select(w => LabelSize.Width(w, size.Value)).DefaultIfEmpty().Max();
     }
 
     private static void PaintStrip(

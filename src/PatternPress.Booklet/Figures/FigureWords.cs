@@ -288,7 +288,7 @@ internal static class FigureWords
                             ? $" of {palette[fabrics[g.Key.Role]].Name}"
                             : "";
                     string side = g.Key.Side == FabricSide.Wrong ? ", wrong side up" : "";
-                    return $"{(g.Count() == 1 ? "a" : g.Count())} {g.Key.Form}{(g.Count() == 1 ? "" : "s")}{of}{side}";
+                    return $"{(g.Count() == 1 ? "a" : Few(g.Count()))} {g.Key.Form}{(g.Count() == 1 ? "" : "s")}{of}{side}";
                 });
 
         IEnumerable<string> LinesOf(SketchFrame frame)
@@ -298,10 +298,10 @@ internal static class FigureWords
                 int count = kind.Count();
                 string? text = kind.Key switch
                 {
-                    SketchLineKind.Marked => Count(count, "marked line"),
-                    SketchLineKind.Sewn => Count(count, "seam") + " to sew",
-                    SketchLineKind.Cut => Count(count, "line") + " to cut along",
-                    SketchLineKind.Press => Count(count, "arrow") + " to press along",
+                    SketchLineKind.Marked => Counted(count, "marked line"),
+                    SketchLineKind.Sewn => Counted(count, "seam") + " to sew",
+                    SketchLineKind.Cut => Counted(count, "line") + " to cut along",
+                    SketchLineKind.Press => Counted(count, "arrow") + " to press along",
                     SketchLineKind.Dimension => Measures(kind),
                     _ => null,
                 };
@@ -322,6 +322,24 @@ internal static class FigureWords
             return texts.Count == 0 ? "" : "measures of " + List(texts!);
         }
     }
+
+    private static string Counted(int count, string noun) =>
+        count == 1 ? $"one {noun}" : $"{Few(count)} {noun}s";
+
+    // Small numbers in words: a sentence may start with them.
+    private static string Few(int count) =>
+        count switch
+        {
+            2 => "two",
+            3 => "three",
+            4 => "four",
+            5 => "five",
+            6 => "six",
+            7 => "seven",
+            8 => "eight",
+            9 => "nine",
+            _ => count.ToString(System.Globalization.CultureInfo.InvariantCulture),
+        };
 
     // The trade's word for a piece by its corners.
     private static string Form(Polygon shape)

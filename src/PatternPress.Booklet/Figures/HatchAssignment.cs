@@ -39,8 +39,9 @@ public static class HatchAssignment
         double[,] meeting = MeetingOf(fabrics, quilts);
         double[] tones = TonesOf(fabrics);
         double[] densities = DensitiesOf(choices);
-        int[] taken = Greedy(tones, densities, meeting, choices);
-        Improve(taken, tones, densities, meeting, choices);
+        double[,] likeness = LikenessOf(choices);
+        int[] taken = Greedy(tones, densities, meeting, likeness);
+        Improve(taken, tones, densities, meeting, likeness);
         return [.. taken.Select(t => (choices[t].Hatch, choices[t].Scale))];
     }
 
@@ -58,6 +59,19 @@ public static class HatchAssignment
                 .Repeat(choices, ((fabrics - 1) / (hatches.Length * rounds)) + 1)
                 .SelectMany(c => c),
         ];
+    }
+
+    private static double[,] LikenessOf(HatchSignature[] choices)
+    {
+        var likeness = new double[choices.Length, choices.Length];
+        for (int a = 0; a < choices.Length; a++)
+        {
+            for (int b = 0; b <= a; b++)
+            {
+                likeness[a, b] = likeness[b, a] = choices[a].LikenessTo(choices[b]);
+            }
+        }
+        return likeness;
     }
 
     // Share of their edges along which two fabrics meet: 1 where one is surrounded by the other.
@@ -129,12 +143,12 @@ public static class HatchAssignment
         double[] tones,
         double[] densities,
         double[,] meeting,
-        HatchSignature[] choices
+        double[,] likeness
     )
     {
         int count = tones.Length;
         var taken = Enumerable.Repeat(-1, count).ToArray();
-        var free = Enumerable.Repeat(true, choices.Length).ToArray();
+        var free = Enumerable.Repeat(true, densities.Length).ToArray();
         double[] busy =
         [
             .. Enumerable
@@ -145,13 +159,13 @@ public static class HatchAssignment
         {
             int best = -1;
             double least = double.MaxValue;
-            for (int choice = 0; choice < choices.Length; choice++)
+            for (int choice = 0; choice < densities.Length; choice++)
             {
                 if (!free[choice])
                 {
                     continue;
                 }
-                double cost = CostOf(fabric, choice, taken, tones, densities, meeting, choices);
+                double cost = CostOf(fabric, choice, taken, tones, densities, meeting, likeness);
                 if (cost < least - 1e-12)
                 {
                     (best, least) = (choice, cost);
@@ -169,7 +183,7 @@ public static class HatchAssignment
         double[] tones,
         double[] densities,
         double[,] meeting,
-        HatchSignature[] choices
+        double[,] likeness
     )
     {
         const int rounds = 8;
@@ -179,7 +193,7 @@ public static class HatchAssignment
             better = false;
             for (int a = 0; a < taken.Length; a++)
             {
-                for (int choice = 0; choice < choices.Length; choice++)
+                for (int choice = 0; choice < densities.Length; choice++)
                 {
                     int b = Array.IndexOf(taken, choice);
                     if (b == a)
@@ -211,8 +225,8 @@ public static class HatchAssignment
         }
 
         double Together(int a, int b) =>
-            CostOf(a, taken[a], taken, tones, densities, meeting, choices)
-            + (b < 0 ? 0 : CostOf(b, taken[b], taken, tones, densities, meeting, choices));
+            CostOf(a, taken[a], taken, tones, densities, meeting, likeness)
+            + (b < 0 ? 0 : CostOf(b, taken[b], taken, tones, densities, meeting, likeness));
     }
 
     private static double CostOf(
@@ -222,7 +236,7 @@ public static class HatchAssignment
         double[] tones,
         double[] densities,
         double[,] meeting,
-        HatchSignature[] choices
+        double[,] likeness
     )
     {
         double off = tones[fabric] - densities[choice];
@@ -233,8 +247,9 @@ public static class HatchAssignment
             {
                 continue;
             }
-            double likeness = choices[choice].LikenessTo(choices[taken[other]]);
-            cost += likeness * ((NeighborWeight * meeting[fabric, other]) + AnyPairWeight);
+            cost +=
+                likeness[choice, taken[other]]
+                * ((NeighborWeight * meeting[fabric, other]) + AnyPairWeight);
         }
         return cost;
     }

@@ -14,6 +14,9 @@ public static class QuiltPicture
     /// <summary>Finished width of a binding in inches (common practice, no source).</summary>
     private const double BindingInches = 0.375;
 
+    /// <summary>The binding of a small picture is at least this wide, in points.</summary>
+    private const double LeastRim = 0.9;
+
     /// <summary>Seams closer than this on paper, in points, would turn the picture grey; then only blocks are outlined.</summary>
     private const double LeastSeamGap = 3.2;
 
@@ -25,11 +28,17 @@ public static class QuiltPicture
         double edge = style.Bold.Value;
         // The binding folds over the edge: the quilt grows by its width less the seam it covers.
         double bound = binding is null ? 0 : BindingInches;
-        double scale = Math.Min(
-            (room.Width.Value - edge) / (flat.Width + (2 * bound)),
-            (room.Height.Value - edge) / (flat.Height + (2 * bound))
-        );
-        double rim = binding is null ? 0 : Math.Max(bound * scale, 0.9);
+        double rim = 0;
+        double scale = Fit(bound, 0);
+        if (binding is not null)
+        {
+            rim = bound * scale;
+            if (rim < LeastRim)
+            {
+                rim = LeastRim;
+                scale = Fit(0, rim);
+            }
+        }
         var by = new Spot((edge / 2) + rim, (edge / 2) + rim);
         var quiltBox = new Box(by.X, by.Y, flat.Width * scale, flat.Height * scale);
         var draft = new Draft(style);
@@ -52,6 +61,12 @@ public static class QuiltPicture
         );
         Box whole = quiltBox.Grown(rim + (edge / 2));
         return new(draft.Finish(whole.Right, whole.Bottom), FigureWords.QuiltPicture(quilt));
+
+        double Fit(double inches, double points) =>
+            Math.Min(
+                (room.Width.Value - edge - (2 * points)) / (flat.Width + (2 * inches)),
+                (room.Height.Value - edge - (2 * points)) / (flat.Height + (2 * inches))
+            );
     }
 
     /// <summary>Every fabric as one flat path with its print.</summary>

@@ -16,6 +16,10 @@ internal static class LabelRoom
             return null;
         }
         Spot middle = CentroidOf(shape);
+        if (IsConvex(shape))
+        {
+            return InConvex(shape, width, height, middle);
+        }
         Spot best = middle;
         double bestWorth = WorthOf(shape, middle, width, height, middle);
         const int grid = 7;
@@ -59,6 +63,141 @@ internal static class LabelRoom
             bestWorth = worth;
             return true;
         }
+    }
+
+    // How far a box keeps inside an edge's line grows evenly with its center: Across · x + Down · y + Start.
+    private readonly record struct Keep(double Across, double Down, double Start)
+    {
+        public double At(Spot center) => (Across * center.X) + (Down * center.Y) + Start;
+    }
+
+    // In a convex shape the best place is where three edges are equally near: few enough to try them all. From there the
+    // label may move toward the middle as long as it keeps most of its clearance.
+    private static Spot? InConvex(
+        ReadOnlySpan<Spot> shape,
+        double width,
+        double height,
+        Spot middle
+    )
+    {
+        var keeps = new List<Keep>(shape.Length);
+        for (int i = 0; i < shape.Length; i++)
+        {
+            Spot a = shape[i],
+                along = shape[(i + 1) % shape.Length] - a;
+            double length = along.Length;
+            if (length == 0)
+            {
+                continue;
+            }
+            double across = -along.Y / length,
+                down = along.X / length,
+                half = ((Math.Abs(across) * width) + (Math.Abs(down) * height)) / 2;
+            keeps.Add(new(across, down, -(across * a.X) - (down * a.Y) - half));
+        }
+        double best = double.MinValue;
+        Spot at = middle;
+        for (int i = 0; i < keeps.Count; i++)
+        {
+            for (int j = i + 1; j < keeps.Count; j++)
+            {
+                for (int k = j + 1; k < keeps.Count; k++)
+                {
+                    if (EquallyNear(keeps[i], keeps[j], keeps[k]) is { } place)
+                    {
+                        double clear = Clearance(keeps, place);
+                        if (clear > best)
+                        {
+                            (best, at) = (clear, place);
+                        }
+                    }
+                }
+            }
+        }
+        return best < 0 ? null : Toward(keeps, at, middle, best * 0.85);
+    }
+
+    private static double Clearance(List<Keep> keeps, Spot place)
+    {
+        double least = double.MaxValue;
+        foreach (Keep keep in keeps)
+        {
+            least = Math.Min(least, keep.At(place));
+        }
+        return least;
+    }
+
+    private static Spot? EquallyNear(Keep a, Keep b, Keep c)
+    {
+        double x1 = a.Across - b.Across,
+            y1 = a.Down - b.Down,
+            d1 = b.Start - a.Start,
+            x2 = a.Across - c.Across,
+            y2 = a.Down - c.Down,
+            d2 = c.Start - a.Start;
+        double cross = (x1 * y2) - (x2 * y1);
+        return Math.Abs(cross) < 1e-9
+            ? null
+            : new Spot(((d1 * y2) - (d2 * y1)) / cross, ((x1 * d2) - (x2 * d1)) / cross);
+    }
+
+    // The place nearest the middle where every edge keeps at least so far away; one such place is known.
+    private static Spot Toward(List<Keep> keeps, Spot known, Spot middle, double clear)
+    {
+        if (Clearance(keeps, middle) >= clear)
+        {
+            return middle;
+        }
+        Spot nearest = known;
+        double least = (known - middle).Length;
+        for (int i = 0; i < keeps.Count; i++)
+        {
+            Keep a = keeps[i];
+            double off = clear - a.At(middle);
+            Try(middle + (new Spot(a.Across, a.Down) * off));
+            for (int j = i + 1; j < keeps.Count; j++)
+            {
+                Keep b = keeps[j];
+                double cross = (a.Across * b.Down) - (b.Across * a.Down);
+                if (Math.Abs(cross) > 1e-9)
+                {
+                    double da = clear - a.Start,
+                        db = clear - b.Start;
+                    Try(
+                        new Spot(
+                            ((da * b.Down) - (db * a.Down)) / cross,
+                            ((a.Across * db) - (b.Across * da)) / cross
+                        )
+                    );
+                }
+            }
+        }
+        return nearest;
+
+        void Try(Spot place)
+        {
+            double far = (place - middle).Length;
+            if (far < least && Clearance(keeps, place) >= clear - 1e-9)
+            {
+                (nearest, least) = (place, far);
+            }
+        }
+    }
+
+    // Clockwise and turning right at every corner.
+    private static bool IsConvex(ReadOnlySpan<Spot> shape)
+    {
+        for (int i = 0; i < shape.Length; i++)
+        {
+            Spot a = shape[i],
+                b = shape[(i + 1) % shape.Length],
+                c = shape[(i + 2) % shape.Length];
+            if (Spot.Cross(b - a, c - b) < -1e-9)
+            {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static readonly (int X, int Y)[] Ways =

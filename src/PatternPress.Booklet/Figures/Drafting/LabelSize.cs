@@ -44,13 +44,13 @@ internal static class LabelSize
     private static double WidthOf(char c) =>
         c switch
         {
-            'i' or 'j' or 'l' or '.' or ',' or ':' or ';' or '\'' or '|' or 'I' => 0.38,
+            'i' or 'j' or 'l' or '.' or ',' or ':' or ';' or '\'' or '|' or 'I' => 0.39,
             ' ' or '\u00a0' => 0.28,
             'f' or 't' or 'r' or '(' or ')' or '-' or '/' or '″' or '"' or '!' => 0.48,
-            'm' or 'w' or 'M' or 'W' or '–' or '—' or '→' or '%' or '@' or '…' => 1.05,
+            'm' or 'w' or 'M' or 'W' or '–' or '—' or '→' or '%' or '@' or '…' => 1.06,
             'O' or 'Q' => 0.82,
             >= 'A' and <= 'Z' or '&' => 0.78,
-            >= '0' and <= '9' => 0.6,
+            >= '0' and <= '9' => 0.63,
             _ => 0.66,
         };
 }

@@ -108,10 +108,10 @@ internal static class SampleQuilts
             2,
             ["vane", "air"],
             [
-                Unit("a", HalfSquare(cell), 0, ["vane", "air"], 0, 0, 1, 1, cell),
-                Unit("b", HalfSquare(cell), 1, ["vane", "air"], 1, 0, 1, 1, cell),
-                Unit("d", HalfSquare(cell), 3, ["vane", "air"], 0, 1, 1, 1, cell),
-                Unit("c", HalfSquare(cell), 2, ["vane", "air"], 1, 1, 1, 1, cell),
+                Unit("a", HalfSquare(cell), 1, ["vane", "air"], 0, 0, 1, 1, cell),
+                Unit("b", HalfSquare(cell), 2, ["vane", "air"], 1, 0, 1, 1, cell),
+                Unit("d", HalfSquare(cell), 0, ["vane", "air"], 0, 1, 1, 1, cell),
+                Unit("c", HalfSquare(cell), 3, ["vane", "air"], 1, 1, 1, 1, cell),
             ]
         );
     }
