@@ -29,9 +29,10 @@ public sealed class Typesetter
     {
         var anchors = AnchorsOf(document);
         int? pageCount = null;
+        LayoutContext? context = null;
         for (var pass = 1; ; pass++)
         {
-            var context = new LayoutContext(measurer, document.Styles, pageCount, anchors);
+            context = new LayoutContext(measurer, document.Styles, pageCount, anchors, context);
             var pages = Paginator.Paginate(context, document);
             var settled =
                 pageCount == pages.Count && PlacedAnchors(pages, anchors).SequenceEqual(anchors);
@@ -63,7 +64,7 @@ public sealed class Typesetter
     )
     {
         // Headers and footers, whose numbers are all known now, and the problems of the last pass.
-        var last = new LayoutContext(measurer, document.Styles, pages.Count, anchors);
+        var last = new LayoutContext(measurer, document.Styles, pages.Count, anchors, context);
         var finished = pages.Select(page => PageFinisher.Finish(last, page)).ToImmutableArray();
         return new TypesetDocument(
             document.Information,

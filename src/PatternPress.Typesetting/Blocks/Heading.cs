@@ -40,7 +40,7 @@ public sealed record Heading(int Level, ImmutableArray<Inline> Content) : Block
 
     public override bool StaysWithNext(LayoutContext context) => true;
 
-    public override IEnumerable<Block> Children => [Place];
+    public override IEnumerable<Block> Children => [Place, Words];
 
     Anchor Place => new(Name ?? "", Listed ? Level : 0, Title ?? FractionText.Plain(Content));
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using PatternPress.Typesetting.Inlines;
 using PatternPress.Typesetting.Layout;
 using PatternPress.Typesetting.Layout.Lines;
@@ -35,13 +36,7 @@ public sealed record Text(ImmutableArray<Inline> Content, string Style = StyleSh
         var (paragraph, tag) = Prepare(context);
         var alignment = Alignment ?? paragraph.Style.Alignment;
         var first = Continued?.FirstAtom ?? 0;
-        var lines = LineBreaker.Break(
-            paragraph.Atoms,
-            first,
-            room.Width,
-            first == 0 ? room.Width - paragraph.Style.Indent : room.Width,
-            paragraph.Style.Balanced
-        );
+        var lines = paragraph.Lines(first, room.Width);
         var setter = new LineSetter(paragraph, room.Width, alignment);
         var heights = lines.Select(setter.HeightOf).ToArray();
         var total = heights.Sum();
@@ -101,25 +96,29 @@ public sealed record Text(ImmutableArray<Inline> Content, string Style = StyleSh
             Continued is { } continued ? continued.Tag
             : Role is { } role ? new Tag(role)
             : null;
-        // The pieces are the same object for a paragraph and its rest, so they are measured once; page numbers never are,
-        // since they may differ from page to page.
-        var key = (object)
-            System.Runtime.InteropServices.ImmutableCollectionsMarshal.AsArray(Content)!;
-        if (
-            context.Prepared.GetValueOrDefault(key) is (string style, Paragraph known)
-            && style == Style
-        )
+        var paragraph = Find(context);
+        paragraph.ReportTo(context);
+        return (paragraph, tag);
+    }
+
+    // The pieces are the same object for a paragraph, its rest and the next pass, so they are measured once; page numbers
+    // never are, since they may differ from page to page.
+    Paragraph Find(LayoutContext context)
+    {
+        var style = context.Style(Style);
+        var key = ImmutableCollectionsMarshal.AsArray(Content)!;
+        if (context.Prepared.TryGetValue(key, out var known) && known.Style == Style)
         {
-            return (known, tag);
+            return known.Paragraph;
         }
 
-        var paragraph = Paragraph.Prepare(context, context.Style(Style), Content);
+        var paragraph = Paragraph.Prepare(context, style, Content);
         if (!paragraph.HasPageFields && !Content.IsEmpty)
         {
             context.Prepared[key] = (Style, paragraph);
         }
 
-        return (paragraph, tag);
+        return paragraph;
     }
 
     static int LinesThatFit(Points[] heights, Room room, bool keepTogether)

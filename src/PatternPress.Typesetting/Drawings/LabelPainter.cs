@@ -19,6 +19,7 @@ static class LabelPainter
     )
     {
         var paragraph = Prepare(context, label.Content, label.Style);
+        paragraph.ReportTo(context);
         var line = SetLine(paragraph);
         var (left, baseline) = Offsets(context, label.Style, line.Width);
         var turn = Transform.Turn(label.Style.Degrees);

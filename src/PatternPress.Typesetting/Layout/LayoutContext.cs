@@ -1,6 +1,8 @@
 using System.Collections.Frozen;
 using PatternPress.Typesetting.Blocks;
 using PatternPress.Typesetting.Fonts;
+using PatternPress.Typesetting.Inlines;
+using PatternPress.Typesetting.Layout.Lines;
 using PatternPress.Typesetting.Pages;
 using PatternPress.Typesetting.Styles;
 
@@ -14,14 +16,17 @@ public sealed class LayoutContext
     readonly FrozenDictionary<string, PlacedAnchor>? known;
 
     /// <param name="pageCount">How many pages the last pass gave; none in the first pass.</param>
+    /// <param name="earlier">The context of the pass before, with the same styles.</param>
     /// <param name="anchors">Where anchors stood in the last pass; in the first pass all of them on page 0.</param>
     internal LayoutContext(
         TextMeasurer measurer,
         StyleSheet styles,
         int? pageCount = null,
-        IReadOnlyList<PlacedAnchor>? anchors = null
+        IReadOnlyList<PlacedAnchor>? anchors = null,
+        LayoutContext? earlier = null
     )
     {
+        Prepared = earlier?.Prepared ?? new(ReferenceEqualityComparer.Instance);
         Measurer = measurer;
         Styles = styles;
         PageCount = pageCount;
@@ -47,8 +52,8 @@ public sealed class LayoutContext
     /// <summary>The problems so far, in the order first met.</summary>
     internal IEnumerable<LayoutProblem> Problems => problems.Values;
 
-    /// <summary>Prepared paragraphs, so that a block asked again need not be measured again.</summary>
-    internal Dictionary<object, object> Prepared { get; } = new(ReferenceEqualityComparer.Instance);
+    /// <summary>Measured paragraphs by their pieces and style, kept from pass to pass.</summary>
+    internal Dictionary<Inline[], (string Style, Paragraph Paragraph)> Prepared { get; }
 
     /// <summary>Offers a block a room. Every block asks its children through this, so that problems know their origin.</summary>
     public Fit Fit(Block block, Room room)

@@ -15,6 +15,9 @@ sealed class Paragraph
 
     readonly ImmutableArray<Atom>.Builder atoms = ImmutableArray.CreateBuilder<Atom>();
     readonly LayoutContext context;
+    readonly Dictionary<(int Start, Points Width), ImmutableArray<Line>> broken = [];
+    readonly List<(LayoutProblemKind Kind, string Message)> problems = [];
+    WidthRange? widths;
     readonly TextStyle style;
     readonly Figures figures;
 
@@ -56,8 +59,32 @@ sealed class Paragraph
     public static Points BaselineWithin(FontFace face, TextStyle style) =>
         (style.Leading + TextMeasurer.CapHeight(face, style.Size)) / 2;
 
+    /// <summary>Notes what was wrong with the paragraph's pieces, at whatever block shows them.</summary>
+    public void ReportTo(LayoutContext shown)
+    {
+        foreach (var (kind, message) in problems)
+        {
+            shown.Report(kind, message);
+        }
+    }
+
+    /// <summary>The lines from an atom on, broken for a width.</summary>
+    public ImmutableArray<Line> Lines(int start, Points width)
+    {
+        if (!broken.TryGetValue((start, width), out var lines))
+        {
+            var first = start == 0 ? width - style.Indent : width;
+            lines = LineBreaker.Break(Atoms, start, width, first, style.Balanced);
+            broken[(start, width)] = lines;
+        }
+
+        return lines;
+    }
+
     /// <summary>The widest part that cannot be broken, and the longest line when nothing is broken.</summary>
-    public WidthRange Widths()
+    public WidthRange Widths() => widths ??= MeasureWidths();
+
+    WidthRange MeasureWidths()
     {
         var (least, natural, part, line) = (Points.Zero, Points.Zero, Points.Zero, style.Indent);
         var space = Points.Zero;
@@ -148,9 +175,11 @@ sealed class Paragraph
         );
         if (inline.Link is LinkTarget.ToAnchor { Name: var name } && context.PageOf(name) is null)
         {
-            context.Report(
-                LayoutProblemKind.UnknownAnchor,
-                $"a link leads to '{name}', which is nowhere in the document"
+            problems.Add(
+                (
+                    LayoutProblemKind.UnknownAnchor,
+                    $"a link leads to '{name}', which is nowhere in the document"
+                )
             );
         }
 
@@ -370,9 +399,11 @@ sealed class Paragraph
             if (glyph.Id == 0)
             {
                 Rune.TryGetRuneAt(shape.Characters, glyph.Cluster, out var rune);
-                context.Report(
-                    LayoutProblemKind.MissingGlyph,
-                    $"the font {look.Face} has no shape for '{rune}' (U+{rune.Value:X4})"
+                problems.Add(
+                    (
+                        LayoutProblemKind.MissingGlyph,
+                        $"the font {look.Face} has no shape for '{rune}' (U+{rune.Value:X4})"
+                    )
                 );
             }
         }
@@ -384,9 +415,11 @@ sealed class Paragraph
         const string unknown = "00";
         if (field.Kind == PageFieldKind.PageOfAnchor && context.PageOf(field.Anchor ?? "") is null)
         {
-            context.Report(
-                LayoutProblemKind.UnknownAnchor,
-                $"a page number is asked for '{field.Anchor}', which is nowhere in the document"
+            problems.Add(
+                (
+                    LayoutProblemKind.UnknownAnchor,
+                    $"a page number is asked for '{field.Anchor}', which is nowhere in the document"
+                )
             );
             return "?";
         }
