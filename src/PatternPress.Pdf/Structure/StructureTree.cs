@@ -117,7 +117,7 @@ sealed class StructureTree
         Set("/Alt", tag.Alt);
         Set("/ActualText", tag.ActualText);
         Set("/Lang", tag.Language);
-        if (Attributes(tag, place) is { } attributes)
+        if (Attributes(tag, parent.Tag, place) is { } attributes)
         {
             dictionary.Elements["/A"] = attributes;
         }
@@ -131,7 +131,7 @@ sealed class StructureTree
         }
     }
 
-    PdfDictionary? Attributes(Tag tag, PageRect? place)
+    PdfDictionary? Attributes(Tag tag, Tag? parent, PageRect? place)
     {
         var attributes = new PdfDictionary(objects.Document);
         switch (tag.Role)
@@ -160,7 +160,9 @@ sealed class StructureTree
                 return attributes;
             case TagRole.Figure or TagRole.Formula when place is { } box:
                 attributes.Elements.SetName("/O", "/Layout");
-                attributes.Elements.SetName("/Placement", "/Block");
+                // A swatch in a line of text is no block.
+                var inline = parent is not null && Roles.HoldsContent(parent.Role, isText: false);
+                attributes.Elements.SetName("/Placement", inline ? "/Inline" : "/Block");
                 attributes.Elements["/BBox"] = objects.Numbers(
                     box.X.Value,
                     page!.Flip(box.Bottom.Value),

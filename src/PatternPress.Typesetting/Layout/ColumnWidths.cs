@@ -43,7 +43,9 @@ static class ColumnWidths
             var part =
                 spare >= wish ? more
                 : wish == Points.Zero ? Points.Zero
-                : new Points((long)((Int128)spare.Thousandths * more.Thousandths / wish.Thousandths));
+                : new Points(
+                    (long)((Int128)spare.Thousandths * more.Thousandths / wish.Thousandths)
+                );
             (spare, wish) = (spare - part, wish - more);
             widths[i] = needs[i].Least + part;
             left -= widths[i];

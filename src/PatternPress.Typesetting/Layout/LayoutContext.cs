@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PatternPress.Typesetting.Blocks;
 using PatternPress.Typesetting.Fonts;
 using PatternPress.Typesetting.Inlines;
@@ -13,7 +12,7 @@ public sealed class LayoutContext
 {
     readonly Dictionary<(LayoutProblemKind, string), LayoutProblem> problems = [];
     readonly Stack<object> origins = [];
-    readonly FrozenDictionary<string, PlacedAnchor>? known;
+    readonly Dictionary<string, PlacedAnchor> known = new(StringComparer.Ordinal);
 
     /// <param name="pageCount">How many pages the last pass gave; none in the first pass.</param>
     /// <param name="earlier">The context of the pass before, with the same styles.</param>
@@ -31,7 +30,11 @@ public sealed class LayoutContext
         Styles = styles;
         PageCount = pageCount;
         Anchors = anchors ?? [];
-        known = Anchors.DistinctBy(anchor => anchor.Name).ToFrozenDictionary(anchor => anchor.Name);
+        foreach (var anchor in Anchors)
+        {
+            // Links lead to the first of several places of one name.
+            known.TryAdd(anchor.Name, anchor);
+        }
     }
 
     /// <summary>Measures words.</summary>
@@ -70,7 +73,7 @@ public sealed class LayoutContext
     }
 
     /// <summary>The page of an anchor as far as known: none for an unknown name, 0 when not laid out yet.</summary>
-    public int? PageOf(string anchor) => known?.GetValueOrDefault(anchor)?.Page;
+    public int? PageOf(string anchor) => known.GetValueOrDefault(anchor)?.Page;
 
     /// <summary>The style of a name; running text, and a problem, for a name the sheet does not have.</summary>
     public TextStyle Style(string name)
