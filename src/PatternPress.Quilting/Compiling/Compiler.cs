@@ -19,9 +19,13 @@ public static class Compiler
     public static Compilation Compile(string id, SyntaxTree tree, SyntaxTree? house)
     {
         var reading = new DiagnosticList();
-        Pattern? pattern = PatternReader.Read(id, tree, house, reading);
-        if (pattern is null)
+        Pattern? pattern = PatternReader.ReadDespiteErrors(id, tree, house, reading);
+        if (pattern is null || reading.HasErrors)
         {
+            if (pattern is not null && tree.IsComplete)
+            {
+                LookFurther(pattern, reading);
+            }
             return new Compilation(
                 id,
                 tree,
@@ -71,6 +75,18 @@ public static class Compiler
             [.. findings.ToDiagnostics()]
         );
         return result.HasErrors ? result : result with { Tables = Tabulator.Tabulate(making) };
+    }
+
+    /// <summary>What can be said about blocks and layouts although something else could not be read.</summary>
+    private static void LookFurther(Pattern pattern, DiagnosticList reading)
+    {
+        var findings = new FindingCollector(pattern.Sizes.Select(size => size.Key));
+        BlockSet blocks = QuiltResolver.ResolveBlocks(pattern, findings);
+        foreach (SizeDesign size in pattern.Sizes)
+        {
+            _ = QuiltResolver.Resolve(pattern, size, blocks, findings);
+        }
+        reading.AddRange(findings.ToDiagnostics());
     }
 
     private static ImmutableArray<Diagnostic> Sorted(ImmutableArray<Diagnostic> diagnostics) =>

@@ -32,7 +32,7 @@ internal static class FillReader
             && !int.TryParse(seedText.Value.Trim(), out seed)
         )
         {
-            context.Report(PP0219_NotACount.Found(seedText.Span, seedText.Value, "seed"));
+            context.Report(PP0219_NotACount.NotANumber(seedText.Span, seedText.Value, "seed"));
         }
         foreach (Entry entry in map.Entries)
         {

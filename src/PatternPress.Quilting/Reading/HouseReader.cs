@@ -140,7 +140,6 @@ internal static class HouseReader
                     PP0222_UnsuitableMethod.Unknown(
                         name.Span,
                         name.Text,
-                        "the house rules",
                         TechniqueCatalog.All.Select(t => t.Keyword)
                     )
                 );

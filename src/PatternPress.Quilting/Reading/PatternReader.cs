@@ -22,6 +22,21 @@ public static class PatternReader
         DiagnosticList findings
     )
     {
+        Pattern? pattern = ReadDespiteErrors(id, tree, house, findings);
+        return findings.HasErrors ? null : pattern;
+    }
+
+    /// <summary>
+    /// The parts that could be read, errors or not: good for finding more errors in one go, and for nothing else. Null
+    /// where too little is left.
+    /// </summary>
+    internal static Pattern? ReadDespiteErrors(
+        string id,
+        SyntaxTree tree,
+        SyntaxTree? house,
+        DiagnosticList findings
+    )
+    {
         findings.AddRange(tree.Diagnostics);
         findings.AddRange(ShapeChecker.Check(tree, PatternShape.Of(SourceVocabulary.Words)));
         var sections = tree.Root as MapNode;
@@ -72,7 +87,7 @@ public static class PatternReader
             colorings,
             context
         );
-        return findings.HasErrors || info is null || sizes.IsEmpty || fabrics.IsEmpty
+        return info is null || sizes.IsEmpty || fabrics.IsEmpty
             ? null
             : new Pattern(
                 id,

@@ -41,7 +41,12 @@ public static class QuiltResolver
                 {
                     blocks.Add((design.Key, size.BlockSize), block);
                 }
-                foreach ((UnitRegion region, Rect place, UnitProblem problem) in problems)
+                // Equal regions of one letter have one fault.
+                foreach (
+                    (UnitRegion region, Rect place, UnitProblem problem) in problems.DistinctBy(p =>
+                        (p.Region.Design.Letter, p.Place.Width, p.Place.Height)
+                    )
+                )
                 {
                     string letter = region.Design.Letter;
                     findings.Add(

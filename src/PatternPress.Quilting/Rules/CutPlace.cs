@@ -8,8 +8,19 @@ namespace PatternPress.Quilting.Rules;
 /// <summary>What a piece is cut for and where the source says so.</summary>
 /// <param name="Name">"patch "s" of block "star"", "a strip of border 2".</param>
 /// <param name="Span">The words to change; the fabric if there is nothing nearer.</param>
-internal sealed record CutPlace(string Name, Span Span)
+/// <param name="Block">The block of a patch that is sewn as it is cut; null for anything else.</param>
+/// <param name="Letter">Its letter in the block's map.</param>
+internal sealed record CutPlace(string Name, Span Span, string? Block = null, string? Letter = null)
 {
+    /// <summary>Several places of one block in one: "patches "a" and "b" of block "wall"".</summary>
+    public static string Told(IEnumerable<CutPlace> places)
+    {
+        List<CutPlace> all = [.. places.Distinct()];
+        return all.Count == 1 || all[0].Block is null
+            ? all[0].Name
+            : $"patches {Wording.Names(all.Select(p => p.Letter!))} of block \"{all[0].Block}\"";
+    }
+
     /// <param name="size">A size that cuts the piece.</param>
     public static CutPlace Of(RuleContext context, Cut cut, string? size)
     {
@@ -31,7 +42,9 @@ internal sealed record CutPlace(string Name, Span Span)
                     ? new("a patch", fabric)
                     : new(
                         $"patch \"{patch.Value.Unit.Letter}\" of block \"{patch.Value.Block}\"",
-                        patch.Value.Unit.Span
+                        patch.Value.Unit.Span,
+                        patch.Value.Block,
+                        patch.Value.Unit.Letter
                     );
             case CutPurpose.PlainBlock:
                 string? coloring = context

@@ -25,7 +25,7 @@ public sealed class PP0208_UnknownPart : ReadingRule
             part,
             $"block \"{block}\" has no part \"{name}\"",
             "not one of the block's parts",
-            hint: $"{Wording.DidYouMean(name, known, "parts")} A new part belongs under parts.",
+            hint: $"{Wording.DidYouMean(name, known, "parts")} (a new part is added to the list)",
             others: new Label(parts, "the block's parts")
         );
 }

@@ -16,7 +16,16 @@ public sealed class PP0219_NotACount : ReadingRule
         Instance.Report(
             span,
             $"{what}: \"{text}\" is not a count across and down",
-            "expected two whole numbers",
+            "expected two whole numbers above zero",
             hint: "write the number across, x, the number down: 5 x 6"
+        );
+
+    /// <param name="what">What the number is for: "seed".</param>
+    public static Diagnostic NotANumber(Span span, string text, string what) =>
+        Instance.Report(
+            span,
+            $"{what}: \"{text}\" is not a whole number",
+            "expected a whole number",
+            hint: "write a number such as 7"
         );
 }

@@ -26,6 +26,16 @@ public sealed class PP0222_UnsuitableMethod : ReadingRule
             hint: Wording.DidYouMean(method, known, "methods")
         );
 
+    /// <summary>A method named for no unit in particular.</summary>
+    /// <param name="known">Keywords of all methods.</param>
+    public static Diagnostic Unknown(Span span, string method, IEnumerable<string> known) =>
+        Instance.Report(
+            span,
+            $"there is no method \"{method}\"",
+            "no such method",
+            hint: Wording.DidYouMean(method, known, "methods")
+        );
+
     /// <param name="unit">What it should make: "half-square", "lamp.G".</param>
     /// <param name="kind">The keyword of the kind it does make.</param>
     /// <param name="suitable">Keywords of the methods that could make the unit.</param>

@@ -18,5 +18,10 @@ public sealed class PP0230_WrongNumberOfEntries : ReadingRule
 
     /// <param name="problem">What the way of filling objects to, with the numbers.</param>
     public static Diagnostic Found(Span list, string problem) =>
-        Instance.Report(list, problem, "this list");
+        Instance.Report(
+            list,
+            problem,
+            "this list",
+            hint: "change the list, or fill in another way"
+        );
 }

@@ -28,20 +28,22 @@ public sealed class PP0307_CutBetweenRulerMarks : CheckingRule
                     .Cuts.Where(cut => !cut.WholeStrip)
                     .Select(cut => (Cut: cut, Off: Off(cut)))
                     .Where(c => IsOff(size, c.Cut, c.Off))
-                    .GroupBy(c => (Place: CutPlace.Of(context, c.Cut, size.Key), c.Off))
+                    .Select(c => (c.Cut, c.Off, Place: CutPlace.Of(context, c.Cut, size.Key)))
+                    .GroupBy(c => (Owner: c.Place.Block ?? c.Place.Name, c.Off))
             )
             {
                 (Length exactly, Length rounded) = alike.Key.Off;
                 Length excess = rounded - exactly;
                 bool tooLarge = excess > _hair;
-                CutPlace place = alike.Key.Place;
+                CutPlace place = alike.First().Place;
+                string name = CutPlace.Told(alike.Select(c => c.Place));
                 IEnumerable<string> fabrics = alike.Select(c => c.Cut.Fabric).Distinct();
                 Finding found = FindIn(
                     size.Key,
                     place.Span,
                     tooLarge
-                        ? $"no ruler shows the cut size of {place.Name}"
-                        : $"the cut size of {place.Name} lies between the ruler's marks",
+                        ? $"no ruler shows the cut size of {name}"
+                        : $"the cut size of {name} lies between the ruler's marks",
                     $"fabric {Wording.Names(fabrics)}",
                     $"exactly {Wording.Measure(exactly)}, cut {Wording.Measure(rounded)}: {excess.Inches.ToDouble():0.###} in too large",
                     tooLarge

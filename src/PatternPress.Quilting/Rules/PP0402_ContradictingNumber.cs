@@ -20,7 +20,9 @@ public sealed class PP0402_ContradictingNumber : CheckingRule
                     $"\"{figure.Text}\" agrees with no computed figure",
                     "typed by hand",
                     match.Meaning,
-                    "quote the figure with {{ }}, so that it is always the computed one"
+                    match.Nearest is { } nearest
+                        ? $"quote the computed figure; is it {nearest} that is meant?"
+                        : "quote the computed figure with {{ }}"
                 );
             }
         }

@@ -28,7 +28,9 @@ public sealed class PP0423_IndistinctToTheColorBlind : CheckingRule
             List<(Fabric First, Fabric Second)> alike = AlikePairs.Find(
                 context,
                 (a, b) =>
+                    // Pairs that are alike in color or in grey have their own findings.
                     ColorDifference.Between(a, b) >= Least
+                    && ColorDifference.InGrey(a, b) >= Least
                     && ColorDifference.Between(
                         ColorVisionSimulation.Seen(a, kind),
                         ColorVisionSimulation.Seen(b, kind)

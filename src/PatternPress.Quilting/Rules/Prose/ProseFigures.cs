@@ -86,24 +86,26 @@ internal static class ProseFigures
 
     private static FigureMatch Yards(RuleContext context, TypedFigure figure)
     {
-        var all = new List<Rational>();
+        var all = new List<(Rational Yards, string Quote)>();
         foreach (SizeMaking size in context.Making.Sizes)
         {
             foreach ((string key, string what, Rational yards) in Bought(size))
             {
+                string quote = $"{{{{ yards \"{key}\" \"{size.Key}\" }}}}";
                 if (yards == figure.First)
                 {
-                    return new(
-                        $"{{{{ yards \"{key}\" \"{size.Key}\" }}}}",
-                        $"the yardage of {what} in size \"{size.Key}\""
-                    );
+                    return new(quote, $"the yardage of {what} in size \"{size.Key}\"");
                 }
-                all.Add(yards);
+                all.Add((yards, quote));
             }
         }
+        (Rational nearest, string nearestQuote) = all.MinBy(one =>
+            (one.Yards - figure.First).Abs()
+        );
         return new(
             null,
-            $"No fabric takes that much in any size; the nearest is {Nearest(figure.First, all)} yd."
+            $"No fabric takes that much in any size; the nearest is {LengthText.Mixed(nearest)} yd.",
+            nearestQuote
         );
     }
 
@@ -139,12 +141,16 @@ internal static class ProseFigures
             }
         }
         // Two small numbers may be anything: a fat quarter, a mat, a grid. Two large ones are a quilt.
-        Length least = context.Quilts.Min(q => Length.Min(q.Width, q.Height));
+        Length least = Length.Min(
+            Length.FromInches(30),
+            context.Quilts.Min(q => Length.Min(q.Width, q.Height))
+        );
         return width < least || height < least
             ? null
             : new(
                 null,
-                $"The sizes finish at {string.Join(", ", context.Quilts.Select(q => Wording.Measure(q.Width, q.Height)))}."
+                $"The sizes finish at {string.Join(", ", context.Quilts.Select(q => Wording.Measure(q.Width, q.Height)))}.",
+                $"{{{{ size \"{NearestTo(context, width, height)}\" }}}}"
             );
     }
 
@@ -226,6 +232,8 @@ internal static class ProseFigures
         return new(null, $"The blocks finish at {string.Join(", ", sizes)}.");
     }
 
-    private static string Nearest(Rational typed, IEnumerable<Rational> all) =>
-        LengthText.Mixed(all.OrderBy(y => (y - typed).Abs()).ThenBy(y => y).FirstOrDefault());
+    private static string NearestTo(RuleContext context, Length width, Length height) =>
+        context
+            .Quilts.MinBy(q => (q.Width - width).Inches.Abs() + (q.Height - height).Inches.Abs())!
+            .Size.Key;
 }
