@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Json.Schema;
 using NUnit.Framework;
+using PatternPress.Quilting.Reading;
 using PatternPress.Source.Shapes;
 using PatternPress.Source.Syntax;
 using Shouldly;
@@ -84,6 +85,20 @@ public sealed class JsonSchemaTests
     public void The_sample_fits_the_schema() =>
         FitsSchema(SyntaxTree.Read("a.yaml", SamplePattern.Text)).ShouldBeTrue();
 
+    private static IEnumerable<string> Patterns =>
+        Directory.EnumerateFiles(Repository.Patterns, "*.quilt.yaml").Order(StringComparer.Ordinal);
+
+    [TestCaseSource(nameof(Patterns))]
+    public void The_repository_s_patterns_fit_the_schema_of_the_real_words(string file)
+    {
+        var shape = PatternShape.Of(SourceVocabulary.Words);
+        var tree = SyntaxTree.Read(file, File.ReadAllBytes(file));
+        tree.Diagnostics.ShouldBeEmpty();
+        ShapeChecker.Check(tree, shape).ShouldBeEmpty();
+        FitsSchema(tree, JsonSchema.FromText(JsonSchemaWriter.Write(shape, "pattern")))
+            .ShouldBeTrue();
+    }
+
     [Test]
     public void Random_documents_get_the_same_verdict()
     {
@@ -107,10 +122,12 @@ public sealed class JsonSchemaTests
         verdicts[1].ShouldBeGreaterThan(200);
     }
 
-    private static bool FitsSchema(SyntaxTree tree)
+    private static bool FitsSchema(SyntaxTree tree) => FitsSchema(tree, Schema);
+
+    private static bool FitsSchema(SyntaxTree tree, JsonSchema schema)
     {
         using var document = JsonDocument.Parse(Json(tree.Root)?.ToJsonString() ?? "null");
-        return Schema.Evaluate(document.RootElement).IsValid;
+        return schema.Evaluate(document.RootElement).IsValid;
     }
 
     /// <summary>The tree as an editor's YAML reader sees it: numbers and truth values where the text looks like them
