@@ -1,0 +1,75 @@
+using PatternPress.Quilting.Geometry;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Resolving;
+
+namespace PatternPress.Proofing.Shapes;
+
+/// <summary>The drawing of one size, ready to be compared with.</summary>
+internal sealed class DrawnQuilt
+{
+    private readonly Dictionary<(int Row, int Column), BlockPlace> _places = [];
+    private readonly Dictionary<(ColoredBlock Block, Turn Turn), List<SewnPatch>> _patches = new(
+        new SameDrawing()
+    );
+
+    public DrawnQuilt(Quilt quilt)
+    {
+        Quilt = quilt;
+        foreach (BlockPlace place in quilt.Places)
+        {
+            _places[(place.Row, place.Column)] = place;
+            PatchesOf(place);
+        }
+        Sashes = [.. quilt.Sashes.Select(sash => PatchOf(sash.Place, sash.Fabric))];
+        Borders =
+        [
+            .. quilt.Borders.Select(border =>
+                (IReadOnlyList<SewnPatch>)
+                    [.. border.Pieces.Select(piece => PatchOf(piece.Place, piece.Fabric))]
+            ),
+        ];
+    }
+
+    public Quilt Quilt { get; }
+
+    public IReadOnlyList<SewnPatch> Sashes { get; }
+
+    /// <summary>Strips and corner squares of each border, from the inside out.</summary>
+    public IReadOnlyList<IReadOnlyList<SewnPatch>> Borders { get; }
+
+    public BlockPlace? Place(int row, int column) => _places.GetValueOrDefault((row, column));
+
+    /// <summary>The patches of a block in its place, measured from the place's upper left corner.</summary>
+    public IReadOnlyList<SewnPatch> PatchesOf(BlockPlace place)
+    {
+        var key = (place.Block, place.Turn);
+        if (!_patches.TryGetValue(key, out List<SewnPatch>? patches))
+        {
+            var by = new Point(-place.Place.X, -place.Place.Y);
+            patches =
+            [
+                .. place
+                    .Patches()
+                    .Select(patch => SewnPatch.Of(patch.Fabric, patch.Shape.MoveBy(by).Corners)),
+            ];
+            _patches.Add(key, patches);
+        }
+        return patches;
+    }
+
+    public static SewnPatch PatchOf(Rect place, string fabric) =>
+        SewnPatch.Of(fabric, place.ToPolygon().Corners);
+
+    // Blocks of one drawing are shared between their places; comparing the references is enough and fast.
+    private sealed class SameDrawing : IEqualityComparer<(ColoredBlock Block, Turn Turn)>
+    {
+        public bool Equals((ColoredBlock Block, Turn Turn) x, (ColoredBlock Block, Turn Turn) y) =>
+            ReferenceEquals(x.Block, y.Block) && x.Turn == y.Turn;
+
+        public int GetHashCode((ColoredBlock Block, Turn Turn) obj) =>
+            HashCode.Combine(
+                System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(obj.Block),
+                obj.Turn.Quarters
+            );
+    }
+}

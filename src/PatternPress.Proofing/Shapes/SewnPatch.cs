@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Geometry;
+
+namespace PatternPress.Proofing.Shapes;
+
+/// <summary>
+/// A visible patch of fabric, its corners listed from the uppermost, of these the leftmost, clockwise and without
+/// corners on a straight edge, so that equal patches are equal lists.
+/// </summary>
+internal sealed class SewnPatch : IEquatable<SewnPatch>
+{
+    private readonly int _hash;
+
+    private SewnPatch(string fabric, ImmutableArray<Point> corners)
+    {
+        Fabric = fabric;
+        Corners = corners;
+        var hash = new HashCode();
+        hash.Add(fabric);
+        foreach (Point corner in corners)
+        {
+            hash.Add(corner);
+        }
+        _hash = hash.ToHashCode();
+    }
+
+    public string Fabric { get; }
+
+    public ImmutableArray<Point> Corners { get; }
+
+    /// <param name="corners">Clockwise.</param>
+    public static SewnPatch Of(string fabric, IReadOnlyList<Point> corners)
+    {
+        var kept = new List<Point>(corners.Count);
+        for (int i = 0; i < corners.Count; i++)
+        {
+            Point before = corners[(i + corners.Count - 1) % corners.Count],
+                at = corners[i],
+                after = corners[(i + 1) % corners.Count];
+            if (!Straight(before, at, after))
+            {
+                kept.Add(at);
+            }
+        }
+        int first = 0;
+        for (int i = 1; i < kept.Count; i++)
+        {
+            int order = kept[i].Y.CompareTo(kept[first].Y);
+            if (order < 0 || (order == 0 && kept[i].X < kept[first].X))
+            {
+                first = i;
+            }
+        }
+        return new SewnPatch(fabric, [.. kept.Skip(first).Concat(kept.Take(first))]);
+    }
+
+    public bool Equals(SewnPatch? other) =>
+        other is not null
+        && _hash == other._hash
+        && Fabric == other.Fabric
+        && Corners.AsSpan().SequenceEqual(other.Corners.AsSpan());
+
+    public override bool Equals(object? obj) => Equals(obj as SewnPatch);
+
+    public override int GetHashCode() => _hash;
+
+    public override string ToString() => $"{Fabric} {string.Join(" ", Corners)}";
+
+    private static bool Straight(Point a, Point b, Point c) =>
+        (((b.X - a.X).Inches * (c.Y - b.Y).Inches) - ((b.Y - a.Y).Inches * (c.X - b.X).Inches)).Sign
+        == 0;
+}

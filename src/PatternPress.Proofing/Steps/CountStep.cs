@@ -1,0 +1,47 @@
+using PatternPress.Quilting.Tables;
+
+namespace PatternPress.Proofing.Steps;
+
+/// <summary>Counts on the placement chart how many of each block there are, and so of each unit and patch.</summary>
+internal static class CountStep
+{
+    public static void Do(Workbench bench)
+    {
+        PlacementChart chart = bench.Tables.Placement[bench.Size];
+        foreach (PlacementCell cell in chart.Rows.SelectMany(row => row))
+        {
+            var key = (cell.Coloring, cell.Number);
+            bench.BlocksPlaced[key] = bench.BlocksPlaced.GetValueOrDefault(key) + 1;
+            if (!bench.Notes.Ok(bench.Index.Blocks.ContainsKey(key)))
+            {
+                bench.Notes.Wrong(
+                    ProofStep.LayOut,
+                    "placement chart",
+                    "",
+                    "block",
+                    $"{cell.Coloring} {cell.Number}",
+                    "there is no block of that name"
+                );
+            }
+        }
+        foreach (((string, int) key, BlockRow row) in bench.Index.Blocks)
+        {
+            long placed = bench.BlocksPlaced.GetValueOrDefault(key);
+            if (placed == 0)
+            {
+                continue;
+            }
+            foreach (BlockPart part in row.Parts)
+            {
+                if (part.Unit is { } unit)
+                {
+                    bench.UnitsTaken[unit] = bench.UnitsTaken.GetValueOrDefault(unit) + placed;
+                }
+                if (part.Cut is { } cut)
+                {
+                    bench.Use(cut, placed);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,254 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Tables;
+
+namespace PatternPress.Proofing.Steps;
+
+/// <summary>
+/// Cuts every fabric: no piece leaves its strip, no strip the fabric; each row gets as many pieces as it says and as
+/// are sewn.
+/// </summary>
+internal sealed class CutStep
+{
+    private readonly Workbench _bench;
+    private readonly CuttingTable _table;
+    private readonly string _named;
+
+    // Pieces cut for each group of rows that are cut together, and the group of each row.
+    private readonly Dictionary<string, long> _cut = [];
+    private readonly Dictionary<string, ImmutableArray<string>> _groups = [];
+
+    private CutStep(Workbench bench, CuttingTable table)
+    {
+        _bench = bench;
+        _table = table;
+        _named = TableIndex.Named(table);
+    }
+
+    public static void Do(Workbench bench)
+    {
+        foreach (CuttingTable table in bench.Tables.Cutting)
+        {
+            new CutStep(bench, table).Cut();
+        }
+    }
+
+    private Notes Notes => _bench.Notes;
+
+    private void Cut()
+    {
+        StripList? list = _table.BySize[_bench.Size];
+        bool any = _table.Rows.Any(row => row.BySize[_bench.Size] is not null);
+        if (!Notes.Ok(any == list is not null))
+        {
+            Wrong(
+                "",
+                "strips",
+                list is null ? "none" : "some",
+                any ? "there are pieces to cut" : "there is nothing to cut"
+            );
+        }
+        if (list is not null)
+        {
+            Strips(list);
+        }
+        foreach (CutRow row in _table.Rows)
+        {
+            if (row.BySize[_bench.Size] is { } cell)
+            {
+                Row(row, cell, list);
+            }
+        }
+    }
+
+    private void Strips(StripList list)
+    {
+        Length total = Length.Zero;
+        for (int i = 0; i < list.Strips.Length; i++)
+        {
+            StripRow strip = list.Strips[i];
+            string row = $"strips {i + 1}";
+            total += strip.Height * strip.Count;
+            if (!Notes.Ok(strip.Count > 0 && strip.Height.Sign > 0 && !strip.Pieces.IsEmpty))
+            {
+                Wrong(
+                    row,
+                    "strips",
+                    $"{strip.Count} of {Notes.Told(strip.Height)}",
+                    "nothing can be cut from them"
+                );
+            }
+            Length used = Length.Zero,
+                tallest = Length.Zero;
+            foreach (StripPieces pieces in strip.Pieces)
+            {
+                used += pieces.Length * pieces.PerStrip;
+                tallest = Length.Max(tallest, pieces.Height);
+                Pieces(row, strip, pieces);
+            }
+            if (!Notes.Ok(used <= list.UsableWidth))
+            {
+                Add(
+                    MistakeKind.Short,
+                    row,
+                    "usable width",
+                    Notes.Told(list.UsableWidth),
+                    $"the pieces take {Notes.Told(used)}"
+                );
+            }
+            Notes.Same(
+                ProofStep.Cut,
+                _named,
+                row,
+                "left at the end",
+                strip.End,
+                list.UsableWidth - used,
+                "the pieces leave"
+            );
+            if (!Notes.Ok(tallest == strip.Height))
+            {
+                Add(
+                    tallest > strip.Height ? MistakeKind.Short : MistakeKind.Excess,
+                    row,
+                    "height of the strips",
+                    Notes.Told(strip.Height),
+                    $"the pieces are {Notes.Told(tallest)} high"
+                );
+            }
+        }
+        Notes.Same(
+            ProofStep.Cut,
+            _named,
+            "",
+            "length of all strips",
+            list.Total,
+            total,
+            "together they take"
+        );
+    }
+
+    private void Pieces(string strip, StripRow of, StripPieces pieces)
+    {
+        if (
+            !Notes.Ok(
+                pieces.PerStrip > 0
+                    && pieces.Length.Sign > 0
+                    && pieces.Height.Sign > 0
+                    && !pieces.Cuts.IsEmpty
+            )
+        )
+        {
+            Wrong(strip, "pieces", $"{pieces.PerStrip}", "nothing is cut");
+        }
+        foreach (string id in pieces.Cuts)
+        {
+            if (
+                !Notes.Ok(
+                    _bench.Index.Cuts.TryGetValue(id, out (CuttingTable Table, CutRow Row) found)
+                        && ReferenceEquals(found.Table, _table)
+                ) || !Notes.Ok(found.Row.BySize[_bench.Size] is not null)
+            )
+            {
+                Wrong(strip, "pieces", id, "this fabric has no such piece in this size");
+                continue;
+            }
+            CutCell cell = found.Row.BySize[_bench.Size]!;
+            bool asIs = pieces.Length == cell.Width && pieces.Height == cell.Height,
+                turned =
+                    !found.Row.WholeStrip
+                    && !_bench.Index.IsDirectional(_table.Fabric)
+                    && pieces.Length == cell.Height
+                    && pieces.Height == cell.Width;
+            if (!Notes.Ok(asIs || turned))
+            {
+                Wrong(
+                    strip,
+                    $"size of {id}",
+                    Notes.Told(pieces.Length, pieces.Height),
+                    $"the piece measures {Notes.Told(cell.Width, cell.Height)}"
+                );
+            }
+            if (
+                !_groups.TryAdd(id, pieces.Cuts)
+                && !Notes.Ok(_groups[id].AsSpan().SequenceEqual(pieces.Cuts.AsSpan()))
+            )
+            {
+                Wrong(
+                    strip,
+                    "pieces",
+                    string.Join("/", pieces.Cuts),
+                    $"{id} is cut together with {string.Join("/", _groups[id])}"
+                );
+            }
+        }
+        string group = string.Join("/", pieces.Cuts);
+        _cut[group] = _cut.GetValueOrDefault(group) + (of.Count * pieces.PerStrip);
+    }
+
+    private void Row(CutRow row, CutCell cell, StripList? list)
+    {
+        if (row.WholeStrip && list is not null)
+        {
+            Notes.Same(
+                ProofStep.Cut,
+                _named,
+                row.Id,
+                "length",
+                cell.Width,
+                list.UsableWidth,
+                "the fabric is wide"
+            );
+        }
+        long used = _bench.Used.GetValueOrDefault(row.Id);
+        Notes.Enough(
+            ProofStep.Cut,
+            _named,
+            row.Id,
+            "pieces",
+            cell.Count,
+            used,
+            "what is sewn takes"
+        );
+        if (list is null)
+        {
+            return;
+        }
+        if (!Notes.Ok(_groups.TryGetValue(row.Id, out ImmutableArray<string> group)))
+        {
+            Add(
+                MistakeKind.Short,
+                row.Id,
+                "pieces in the strips",
+                "none",
+                $"{cell.Count} are to be cut"
+            );
+            return;
+        }
+        // Rows that are cut together are counted together, under the first of them.
+        if (group[0] != row.Id)
+        {
+            return;
+        }
+        long needed = group.Sum(id =>
+            _bench.Index.Cuts.TryGetValue(id, out (CuttingTable, CutRow Row) other)
+                ? other.Row.BySize[_bench.Size]?.Count ?? 0
+                : 0
+        );
+        string name = string.Join("/", group);
+        Notes.Enough(
+            ProofStep.Cut,
+            _named,
+            name,
+            "pieces in the strips",
+            _cut.GetValueOrDefault(name),
+            needed,
+            "the rows say"
+        );
+    }
+
+    private void Add(MistakeKind kind, string row, string what, string printed, string expected) =>
+        Notes.Add(kind, ProofStep.Cut, _named, row, what, printed, expected);
+
+    private void Wrong(string row, string what, string printed, string expected) =>
+        Add(MistakeKind.Wrong, row, what, printed, expected);
+}

@@ -1,0 +1,481 @@
+using PatternPress.Proofing.Shapes;
+using PatternPress.Quilting.Geometry;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Resolving;
+using PatternPress.Quilting.Tables;
+
+namespace PatternPress.Proofing.Steps;
+
+/// <summary>
+/// Lays the blocks out by the placement chart, sews sashing and cornerstones between them, and compares every patch
+/// with the drawing.
+/// </summary>
+internal sealed class LayoutStep
+{
+    private const string Chart = "placement chart";
+
+    private readonly Workbench _bench;
+    private readonly PlacementChart _chart;
+    private readonly Dictionary<(string, int, Turn), List<SewnPatch>> _sewn = [];
+
+    // What has been compared already: the same block turned the same way against the same drawing.
+    private readonly HashSet<(string, int, Turn, IReadOnlyList<SewnPatch>)> _alike = [];
+
+    private LayoutStep(Workbench bench, PlacementChart chart)
+    {
+        _bench = bench;
+        _chart = chart;
+    }
+
+    public static void Do(Workbench bench) =>
+        new LayoutStep(bench, bench.Tables.Placement[bench.Size]).LayOut();
+
+    private Notes Notes => _bench.Notes;
+
+    private void LayOut()
+    {
+        SizeColumn column = _bench.Column;
+        Quilt drawn = _bench.Drawn.Quilt;
+        Same(Chart, "", "size", _chart.Size, column.Key, "the column is");
+        Same(
+            Chart,
+            "",
+            "setting",
+            _chart.Setting,
+            drawn.Size.Quilt.Setting.Value,
+            "the drawing is"
+        );
+        Notes.Same(
+            ProofStep.LayOut,
+            "sizes",
+            "",
+            "blocks down",
+            column.Down,
+            _chart.Rows.Length,
+            "the placement chart has"
+        );
+        int across = _chart.Rows.IsEmpty ? 0 : _chart.Rows[0].Length;
+        Notes.Same(
+            ProofStep.LayOut,
+            "sizes",
+            "",
+            "blocks across",
+            column.Across,
+            across,
+            "the placement chart has"
+        );
+        Notes.Same(
+            ProofStep.LayOut,
+            "sizes",
+            "",
+            "blocks",
+            column.Blocks,
+            _chart.Rows.Sum(row => row.Length),
+            "the placement chart has"
+        );
+        if (!Notes.Ok(_chart.Rows.All(row => row.Length == across) && across > 0))
+        {
+            Wrong(Chart, "", "rows", "of unequal length", "rows must be alike to be sewn");
+            return;
+        }
+        if (!Notes.Ok(_chart.Setting == "straight"))
+        {
+            Wrong(Chart, "", "setting", _chart.Setting, "the proof knows no such setting");
+            return;
+        }
+        if (PlaceSize() is not { } place)
+        {
+            return;
+        }
+        Length sash = SashWidth();
+        bool around = _chart.Sashing is { Around: true };
+        Length edge = around ? sash : Length.Zero;
+        // What lies outside the field is known from the drawing; the borders are measured when they are sewn on.
+        Point at = drawn.Center.UpperLeft;
+        for (int r = 0; r < _chart.Rows.Length; r++)
+        {
+            for (int c = 0; c < across; c++)
+            {
+                Place(
+                    r,
+                    c,
+                    new Rect(
+                        at.X + edge + ((place.Width + sash) * c),
+                        at.Y + edge + ((place.Height + sash) * r),
+                        place.Width,
+                        place.Height
+                    )
+                );
+            }
+        }
+        Length width = (edge * 2) + ((place.Width + sash) * across) - sash,
+            height = (edge * 2) + ((place.Height + sash) * _chart.Rows.Length) - sash;
+        Sashing(place, sash, edge, across, width);
+        Measure("center width", column.CenterWidth, width);
+        Measure("center height", column.CenterHeight, height);
+        if (!Notes.Ok(width == drawn.Center.Width && height == drawn.Center.Height))
+        {
+            Wrong(
+                Chart,
+                "",
+                "center",
+                Notes.Told(width, height),
+                $"the drawing measures {Notes.Told(drawn.Center.Width, drawn.Center.Height)}"
+            );
+        }
+        _bench.Field = (width, height);
+    }
+
+    // All places of a straight setting are of one size.
+    private (Length Width, Length Height)? PlaceSize()
+    {
+        (Length Width, Length Height)? common = null;
+        for (int r = 0; r < _chart.Rows.Length; r++)
+        {
+            for (int c = 0; c < _chart.Rows[r].Length; c++)
+            {
+                PlacementCell cell = _chart.Rows[r][c];
+                if (
+                    !_bench.Index.Blocks.TryGetValue(
+                        (cell.Coloring, cell.Number),
+                        out BlockRow? row
+                    ) || row.BySize[_bench.Size] is not { } block
+                )
+                {
+                    return null;
+                }
+                (Length, Length) size = cell.Turn.SwapsSides
+                    ? (block.FinishedHeight, block.FinishedWidth)
+                    : (block.FinishedWidth, block.FinishedHeight);
+                common ??= size;
+                if (!Notes.Ok(common == size))
+                {
+                    Wrong(
+                        Chart,
+                        Named(r, c),
+                        $"block {TableIndex.Named(row)}",
+                        Notes.Told(size.Item1, size.Item2),
+                        $"its row is sewn of blocks of {Notes.Told(common.Value.Width, common.Value.Height)}"
+                    );
+                    return null;
+                }
+            }
+        }
+        return common;
+    }
+
+    private void Place(int row, int column, Rect place)
+    {
+        PlacementCell cell = _chart.Rows[row][column];
+        if (_bench.Drawn.Place(row, column) is not { } drawn)
+        {
+            Notes.Ok(false);
+            Wrong(
+                Chart,
+                Named(row, column),
+                "block",
+                cell.Coloring,
+                "the drawing has no block there"
+            );
+            return;
+        }
+        if (!Notes.Ok(drawn.Place == place))
+        {
+            Wrong(
+                Chart,
+                Named(row, column),
+                "place",
+                $"{place}",
+                $"the drawing has it {drawn.Place}"
+            );
+        }
+        if (!Notes.Ok(cell.Turn == drawn.Turn))
+        {
+            Wrong(
+                Chart,
+                Named(row, column),
+                "turn",
+                $"{cell.Turn.Degrees}°",
+                $"the drawing has it turned {drawn.Turn.Degrees}°"
+            );
+        }
+        if (!_bench.Blocks.TryGetValue((cell.Coloring, cell.Number), out SewnBlock? block))
+        {
+            return;
+        }
+        IReadOnlyList<SewnPatch> patches = _bench.Drawn.PatchesOf(drawn);
+        Notes.Ok(true);
+        if (_alike.Contains((cell.Coloring, cell.Number, cell.Turn, patches)))
+        {
+            return;
+        }
+        var key = (cell.Coloring, cell.Number, cell.Turn);
+        if (!_sewn.TryGetValue(key, out List<SewnPatch>? sewn))
+        {
+            _sewn.Add(key, sewn = [.. block.Turned(cell.Turn)]);
+        }
+        (SewnPatch? extra, SewnPatch? missing) = PatchSet.Difference(sewn, patches);
+        if (Notes.Ok(extra is null && missing is null))
+        {
+            _alike.Add((cell.Coloring, cell.Number, cell.Turn, patches));
+            return;
+        }
+        Wrong(
+            Chart,
+            Named(row, column),
+            $"block {cell.Coloring}",
+            extra is null ? "fewer patches" : $"a patch of {Told(extra)}",
+            missing is null ? "the drawing has none there" : $"the drawing has {Told(missing)}"
+        );
+    }
+
+    // The width that the sashing table gives all strips; the strips themselves are looked at below.
+    private Length SashWidth()
+    {
+        if (_chart.Sashing is null)
+        {
+            return Length.Zero;
+        }
+        foreach (SashingRow row in _bench.Tables.Sashing)
+        {
+            if (row.BySize[_bench.Size] is { } cell)
+            {
+                return Length.Min(cell.FinishedWidth, cell.FinishedHeight);
+            }
+        }
+        return Length.Zero;
+    }
+
+    private void Sashing(
+        (Length Width, Length Height) place,
+        Length sash,
+        Length edge,
+        int across,
+        Length width
+    )
+    {
+        int down = _chart.Rows.Length;
+        bool around = _chart.Sashing is { Around: true },
+            stones = _chart.Sashing is { Cornerstones: true };
+        int first = around ? 0 : 1,
+            lastColumn = around ? across : across - 1,
+            lastRow = around ? down : down - 1;
+        int lines = Math.Max(0, lastColumn - first + 1),
+            rows = Math.Max(0, lastRow - first + 1);
+        var fabrics = new Dictionary<SashKind, string>();
+        foreach (SashingRow row in _bench.Tables.Sashing)
+        {
+            if (row.BySize[_bench.Size] is not { } cell)
+            {
+                continue;
+            }
+            string name = $"{Word(row.Kind)} of {row.Fabric}";
+            if (!Notes.Ok(_chart.Sashing is not null))
+            {
+                Wrong(
+                    "sashing",
+                    name,
+                    "strips",
+                    $"{cell.Count}",
+                    "the placement chart has no sashing"
+                );
+                continue;
+            }
+            if (!Notes.Ok(fabrics.TryAdd(row.Kind, row.Fabric)))
+            {
+                Wrong(
+                    "sashing",
+                    name,
+                    "fabric",
+                    row.Fabric,
+                    $"{Word(row.Kind)} is of {fabrics[row.Kind]} already"
+                );
+                continue;
+            }
+            (long count, Length w, Length h) = row.Kind switch
+            {
+                SashKind.Upright => ((long)lines * down, sash, place.Height),
+                SashKind.Level => (stones ? (long)rows * across : 0, place.Width, sash),
+                SashKind.Row => (stones ? 0 : rows, width, sash),
+                _ => (stones ? (long)lines * rows : 0, sash, sash),
+            };
+            Notes.Enough(
+                ProofStep.LayOut,
+                "sashing",
+                name,
+                "strips",
+                cell.Count,
+                count,
+                "the layout takes"
+            );
+            Measure(name, "finished width", cell.FinishedWidth, w);
+            Measure(name, "finished height", cell.FinishedHeight, h);
+            Pieces(row, cell, name);
+        }
+        Compare(place, sash, edge, across, width, fabrics, (first, lastColumn, lastRow), stones);
+    }
+
+    private void Pieces(SashingRow row, SashingCell cell, string name)
+    {
+        bool fits =
+            _bench.Fits(cell.CutWidth, cell.FinishedWidth)
+            & _bench.Fits(cell.CutHeight, cell.FinishedHeight);
+        if (!fits)
+        {
+            Wrong(
+                "sashing",
+                name,
+                "cut size",
+                Notes.Told(cell.CutWidth, cell.CutHeight),
+                $"sewn it must show {Notes.Told(cell.FinishedWidth, cell.FinishedHeight)}"
+            );
+        }
+        if (cell.Joined is { } joined)
+        {
+            Length length = Length.Max(cell.CutWidth, cell.CutHeight),
+                width = Length.Min(cell.CutWidth, cell.CutHeight);
+            Same("sashing", name, "strips to join", joined.Cut, cell.Cut, "the row's pieces are");
+            JoinStep.Do(_bench, "sashing", name, row.Fabric, joined, width, length * cell.Count);
+            return;
+        }
+        _bench.Use(cell.Cut, cell.Count);
+        if (_bench.Take(ProofStep.LayOut, "sashing", name, cell.Cut, row.Fabric) is not { } cut)
+        {
+            return;
+        }
+        if (!Notes.Ok(cut.Width == cell.CutWidth && cut.Height == cell.CutHeight))
+        {
+            Wrong(
+                "sashing",
+                name,
+                "cut size",
+                Notes.Told(cell.CutWidth, cell.CutHeight),
+                $"{cell.Cut} is cut {Notes.Told(cut.Width, cut.Height)}"
+            );
+        }
+        if (
+            !Notes.Ok(
+                _bench.Index.Cuts[cell.Cut].Row is { WholeStrip: false, After: PieceCut.None }
+            )
+        )
+        {
+            Wrong(
+                "sashing",
+                name,
+                "pieces",
+                cell.Cut,
+                "the cutting table has it otherwise than as a piece"
+            );
+        }
+    }
+
+    private void Compare(
+        (Length Width, Length Height) place,
+        Length sash,
+        Length edge,
+        int across,
+        Length width,
+        Dictionary<SashKind, string> fabrics,
+        (int First, int LastColumn, int LastRow) lines,
+        bool stones
+    )
+    {
+        if (_chart.Sashing is null && _bench.Drawn.Sashes.Count == 0)
+        {
+            return;
+        }
+        Point at = _bench.Drawn.Quilt.Center.UpperLeft;
+        var sewn = new List<SewnPatch>(_bench.Drawn.Sashes.Count);
+        // Line k lies before block k.
+        Length X(int line) => at.X + edge + ((place.Width + sash) * line) - sash;
+        Length Y(int line) => at.Y + edge + ((place.Height + sash) * line) - sash;
+        for (int line = lines.First; line <= lines.LastColumn; line++)
+        {
+            for (int r = 0; r < _chart.Rows.Length; r++)
+            {
+                Add(SashKind.Upright, new Rect(X(line), Y(r) + sash, sash, place.Height));
+            }
+        }
+        for (int line = lines.First; line <= lines.LastRow; line++)
+        {
+            if (!stones)
+            {
+                Add(SashKind.Row, new Rect(at.X, Y(line), width, sash));
+                continue;
+            }
+            for (int c = 0; c < across; c++)
+            {
+                Add(SashKind.Level, new Rect(X(c) + sash, Y(line), place.Width, sash));
+            }
+            for (int column = lines.First; column <= lines.LastColumn; column++)
+            {
+                Add(SashKind.Cornerstone, new Rect(X(column), Y(line), sash, sash));
+            }
+        }
+        (SewnPatch? extra, SewnPatch? missing) = PatchSet.Difference(sewn, _bench.Drawn.Sashes);
+        if (!Notes.Ok(extra is null && missing is null))
+        {
+            Wrong(
+                "sashing",
+                "",
+                "layout",
+                extra is null ? "fewer strips" : $"a strip of {Told(extra)}",
+                missing is null ? "the drawing has none there" : $"the drawing has {Told(missing)}"
+            );
+        }
+
+        void Add(SashKind kind, Rect strip)
+        {
+            if (fabrics.TryGetValue(kind, out string? fabric))
+            {
+                sewn.Add(DrawnQuilt.PatchOf(strip, fabric));
+            }
+            else if (!Notes.Ok(fabrics.ContainsKey(kind)))
+            {
+                Notes.Add(
+                    MistakeKind.Short,
+                    ProofStep.LayOut,
+                    "sashing",
+                    Word(kind),
+                    "strips",
+                    "none",
+                    "the layout takes some"
+                );
+                fabrics.Add(kind, "");
+            }
+        }
+    }
+
+    private static string Told(SewnPatch patch) =>
+        $"{patch.Fabric} with corners {string.Join(" ", patch.Corners)}";
+
+    private static string Word(SashKind kind) =>
+        kind switch
+        {
+            SashKind.Upright => "upright strips",
+            SashKind.Level => "level strips",
+            SashKind.Row => "row strips",
+            _ => "cornerstones",
+        };
+
+    private static string Named(int row, int column) => $"row {row + 1}, block {column + 1}";
+
+    private void Measure(string what, Length printed, Length sewn) =>
+        Notes.Same(ProofStep.LayOut, "sizes", "", what, printed, sewn, "sewn it measures");
+
+    private void Measure(string row, string what, Length printed, Length sewn) =>
+        Notes.Same(ProofStep.LayOut, "sashing", row, what, printed, sewn, "the layout takes");
+
+    private void Same(
+        string table,
+        string row,
+        string what,
+        string printed,
+        string expected,
+        string why
+    ) => Notes.Same(ProofStep.LayOut, table, row, what, printed, expected, why);
+
+    private void Wrong(string table, string row, string what, string printed, string expected) =>
+        Notes.Wrong(ProofStep.LayOut, table, row, what, printed, expected);
+}

@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
+
+namespace PatternPress.Proofing.Ways;
+
+/// <summary>The unit that is asked for.</summary>
+/// <param name="Variant">What sets it apart within its kind.</param>
+/// <param name="Width">Finished.</param>
+/// <param name="Height">Finished.</param>
+/// <param name="Roles">How many fabrics it has.</param>
+/// <param name="UsableWidth">Of the narrowest of its fabrics.</param>
+/// <param name="Corner">Finished leg of a flipped corner; zero for other kinds.</param>
+internal sealed record UnitOrder(
+    string Variant,
+    Length Width,
+    Length Height,
+    int Roles,
+    Length Seam,
+    Length UsableWidth,
+    Length Corner
+);

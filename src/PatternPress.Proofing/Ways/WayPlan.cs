@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using PatternPress.Proofing.Shapes;
+
+namespace PatternPress.Proofing.Ways;
+
+/// <summary>What a way of making a unit takes and gives.</summary>
+/// <param name="Pieces">For one batch.</param>
+/// <param name="Yield">Units from one batch.</param>
+/// <param name="Patches">The finished unit as it is pictured.</param>
+internal sealed record WayPlan(
+    ImmutableArray<NeededPiece> Pieces,
+    long Yield,
+    ImmutableArray<UnitPatch> Patches
+)
+{
+    /// <summary>Strip sets, in the order of the rows they give; empty for other ways.</summary>
+    public ImmutableArray<NeededSet> Sets { get; init; } = [];
+
+    /// <summary>Height of a segment that is cut from a strip set: what its side must show.</summary>
+    public PieceSide Segment { get; init; }
+
+    /// <summary>Corners stitched and flipped for one batch.</summary>
+    public int Flips { get; init; }
+
+    /// <summary>Name of the piece that is flipped.</summary>
+    public string Flipped { get; init; } = "";
+
+    /// <summary>Name of the piece that is cut through the middle; empty if none is.</summary>
+    public string Halved { get; init; } = "";
+}
+
+/// <summary>Strips that are sewn side by side.</summary>
+/// <param name="Roles">Whose fabric each is.</param>
+/// <param name="PerUnit">Segments of it in a unit.</param>
+internal sealed record NeededSet(ImmutableArray<int> Roles, int PerUnit);
