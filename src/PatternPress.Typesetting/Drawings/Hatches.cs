@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace PatternPress.Typesetting.Drawings;
 
 /// <summary>
-/// The textures that tell fabrics apart in black and white, made for this purpose. The order matters: each differs from
+/// The textures that tell areas apart in black and white, made for this purpose. The order matters: each differs from
 /// its neighbours in direction, shape or weight, so that the first few are the easiest to tell apart.
 /// </summary>
 public static class Hatches
