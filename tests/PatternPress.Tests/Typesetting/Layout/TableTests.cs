@@ -270,7 +270,11 @@ public class TableTests
     {
         var table = new Table(
             [TableColumn.Natural(), TableColumn.Natural(), TableColumn.Natural()],
-            [new TableRow(Enumerable.Range(1, 3).Select(i => new TableCell(new Flowing($"c{i}", 60, 10))))]
+            [
+                new TableRow(
+                    Enumerable.Range(1, 3).Select(i => new TableCell(new Flowing($"c{i}", 60, 10)))
+                ),
+            ]
         )
         {
             Style = Bare,
