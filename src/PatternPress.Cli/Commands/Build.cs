@@ -4,7 +4,9 @@ using System.Text;
 using PatternPress.Booklet;
 using PatternPress.Booklet.Words;
 using PatternPress.Cli.Files;
+using PatternPress.Cli.Messages;
 using PatternPress.Pdf;
+using PatternPress.Proofing;
 using PatternPress.Quilting.Compiling;
 using PatternPress.Quilting.Tables;
 using PatternPress.Source.Diagnostics;
@@ -52,8 +54,14 @@ internal static class Build
         {
             IReadOnlyList<string> files = PatternFiles.Find(directory, parsed.GetValue(paths)!);
             string folder = TemplateFolder.Find(directory, parsed.GetValue(templates));
+            // A format for programs has the output to itself.
+            TextWriter news =
+                parsed.GetValue(messages) == MessageFormats.Default
+                    ? terminal.Output
+                    : terminal.Error;
             var builder = new PatternBuilder(
                 terminal,
+                news,
                 new TemplateLoader(directory, folder),
                 Path.Combine(directory, parsed.GetValue(output)!),
                 [
@@ -75,6 +83,7 @@ internal static class Build
 
     private sealed class PatternBuilder(
         Terminal terminal,
+        TextWriter news,
         TemplateLoader loader,
         string output,
         (string Name, PaperSize Size)[] papers
@@ -89,6 +98,19 @@ internal static class Build
             if (compilation.Tables is not { } tables || compilation.Pattern is not { } pattern)
             {
                 return compilation;
+            }
+            Progress($"proving {compilation.Id}");
+            ProofReport proof = Proof.Prove(tables, compilation.Quilts);
+            if (!proof.Holds)
+            {
+                return compilation with
+                {
+                    Diagnostics =
+                    [
+                        .. compilation.Diagnostics,
+                        .. ProofFindings.Of(proof, pattern.File),
+                    ],
+                };
             }
             Progress($"building {compilation.Id}");
             Templates templates = loader.Words(pattern.Info.Language);
@@ -140,6 +162,9 @@ internal static class Build
             if (!result.HasErrors)
             {
                 Write(compilation.Id, files, tables);
+                news.WriteLine(
+                    $"proved {compilation.Id}: {proof.Checked:N0} things compared in {proof.Sizes.Length} sizes"
+                );
             }
             return result;
         }
@@ -157,7 +182,7 @@ internal static class Build
             files.Write($"{id}-tables.csv", Encoding.UTF8.GetBytes(TablesCsv.Of(tables)));
             files.Write($"{id}-tables.txt", Encoding.UTF8.GetBytes(TablesText.Of(tables)));
             files.Commit();
-            terminal.Output.WriteLine(
+            news.WriteLine(
                 $"built {id}: {documents.Length} PDFs in {Path.Combine(Path.GetFileName(output), id)}"
             );
         }

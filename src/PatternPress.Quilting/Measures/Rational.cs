@@ -11,22 +11,30 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
     private readonly long _denominatorLessOne;
 
     public Rational(long numerator, long denominator = 1)
-        : this((Int128)numerator, denominator) { }
-
-    private Rational(Int128 numerator, Int128 denominator)
     {
         if (denominator == 0)
         {
             throw new DivideByZeroException("A fraction needs a denominator other than zero.");
+        }
+        if (numerator == long.MinValue || denominator == long.MinValue)
+        {
+            this = Wide.Reduce(numerator, denominator);
+            return;
         }
         if (denominator < 0)
         {
             numerator = -numerator;
             denominator = -denominator;
         }
-        Int128 divisor = GreatestCommonDivisor(Int128.Abs(numerator), denominator);
-        Numerator = checked((long)(numerator / divisor));
-        _denominatorLessOne = checked((long)(denominator / divisor)) - 1;
+        long divisor = GreatestCommonDivisor(Math.Abs(numerator), denominator);
+        Numerator = numerator / divisor;
+        _denominatorLessOne = (denominator / divisor) - 1;
+    }
+
+    private Rational(long numerator, long denominatorLessOne, bool _)
+    {
+        Numerator = numerator;
+        _denominatorLessOne = denominatorLessOne;
     }
 
     public long Numerator { get; }
@@ -44,20 +52,27 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
     public static implicit operator Rational(long value) => new(value);
 
     public static Rational operator +(Rational a, Rational b) =>
-        new(
-            ((Int128)a.Numerator * b.Denominator) + ((Int128)b.Numerator * a.Denominator),
-            (Int128)a.Denominator * b.Denominator
-        );
+        AreSmall(a, b)
+            ? new(
+                (a.Numerator * b.Denominator) + (b.Numerator * a.Denominator),
+                a.Denominator * b.Denominator
+            )
+            : Wide.Add(a, b);
 
     public static Rational operator -(Rational a, Rational b) => a + -b;
 
-    public static Rational operator -(Rational a) => new(-(Int128)a.Numerator, a.Denominator);
+    public static Rational operator -(Rational a) =>
+        new(checked(-a.Numerator), a._denominatorLessOne, true);
 
     public static Rational operator *(Rational a, Rational b) =>
-        new((Int128)a.Numerator * b.Numerator, (Int128)a.Denominator * b.Denominator);
+        AreSmall(a, b)
+            ? new(a.Numerator * b.Numerator, a.Denominator * b.Denominator)
+            : Wide.Multiply(a, b);
 
     public static Rational operator /(Rational a, Rational b) =>
-        new((Int128)a.Numerator * b.Denominator, (Int128)a.Denominator * b.Numerator);
+        AreSmall(a, b)
+            ? new(a.Numerator * b.Denominator, a.Denominator * b.Numerator)
+            : Wide.Divide(a, b);
 
     public static bool operator ==(Rational a, Rational b) => a.Equals(b);
 
@@ -73,9 +88,9 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
 
     /// <summary>The greatest whole number not above this.</summary>
     public long Floor() =>
-        Numerator >= 0
+        Numerator >= 0 || Numerator % Denominator == 0
             ? Numerator / Denominator
-            : (long)(-((-(Int128)Numerator + Denominator - 1) / Denominator));
+            : (Numerator / Denominator) - 1;
 
     /// <summary>The least whole number not below this.</summary>
     public long Ceiling() => -(-this).Floor();
@@ -83,7 +98,9 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
     public Rational Abs() => Numerator < 0 ? -this : this;
 
     public int CompareTo(Rational other) =>
-        ((Int128)Numerator * other.Denominator).CompareTo((Int128)other.Numerator * Denominator);
+        AreSmall(this, other)
+            ? (Numerator * other.Denominator).CompareTo(other.Numerator * Denominator)
+            : Wide.Compare(this, other);
 
     public bool Equals(Rational other) =>
         Numerator == other.Numerator && Denominator == other.Denominator;
@@ -101,23 +118,70 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
 
     internal BigInteger BigDenominator => Denominator;
 
-    private static Int128 GreatestCommonDivisor(Int128 a, Int128 b)
+    // Products of two such numbers, and the sum of two products, stay well within 64 bits.
+    private static bool IsSmall(long value) => value is > -(1L << 30) and < 1L << 30;
+
+    private static bool AreSmall(Rational a, Rational b) =>
+        IsSmall(a.Numerator)
+        && IsSmall(a.Denominator)
+        && IsSmall(b.Numerator)
+        && IsSmall(b.Denominator);
+
+    private static long GreatestCommonDivisor(long a, long b)
     {
-        // Most values fit in 64 bits, where the remainder is far cheaper.
         while (b != 0)
         {
-            if (a <= long.MaxValue && b <= long.MaxValue)
-            {
-                long x = (long)a,
-                    y = (long)b;
-                while (y != 0)
-                {
-                    (x, y) = (y, x % y);
-                }
-                return x;
-            }
             (a, b) = (b, a % b);
         }
         return a;
+    }
+
+    /// <summary>
+    /// The same in 128 bits, for the rare large numbers. Apart, because methods that touch Int128 are not compiled
+    /// ahead of time, and every start of the program would pay for them.
+    /// </summary>
+    private static class Wide
+    {
+        public static Rational Add(Rational a, Rational b) =>
+            Reduce(
+                ((Int128)a.Numerator * b.Denominator) + ((Int128)b.Numerator * a.Denominator),
+                (Int128)a.Denominator * b.Denominator
+            );
+
+        public static Rational Multiply(Rational a, Rational b) =>
+            Reduce((Int128)a.Numerator * b.Numerator, (Int128)a.Denominator * b.Denominator);
+
+        public static Rational Divide(Rational a, Rational b) =>
+            Reduce((Int128)a.Numerator * b.Denominator, (Int128)a.Denominator * b.Numerator);
+
+        public static int Compare(Rational a, Rational b) =>
+            ((Int128)a.Numerator * b.Denominator).CompareTo((Int128)b.Numerator * a.Denominator);
+
+        public static Rational Reduce(long numerator, long denominator) =>
+            Reduce((Int128)numerator, denominator);
+
+        private static Rational Reduce(Int128 numerator, Int128 denominator)
+        {
+            if (denominator == 0)
+            {
+                throw new DivideByZeroException("A fraction needs a denominator other than zero.");
+            }
+            if (denominator < 0)
+            {
+                numerator = -numerator;
+                denominator = -denominator;
+            }
+            Int128 a = Int128.Abs(numerator),
+                b = denominator;
+            while (b != 0)
+            {
+                (a, b) = (b, a % b);
+            }
+            return new Rational(
+                checked((long)(numerator / a)),
+                checked((long)(denominator / a)) - 1,
+                true
+            );
+        }
     }
 }
