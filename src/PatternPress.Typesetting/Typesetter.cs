@@ -7,6 +7,36 @@ using PatternPress.Typesetting.Pages;
 namespace PatternPress.Typesetting;
 
 /// <summary>Turns a document into pages of positioned items. Safe to use from several threads at once.</summary>
+/// <example>
+/// <code>
+/// var fonts = new FontLibrary(
+///     new FontFace("Lato", bold: false, italic: false, () => File.ReadAllBytes("templates/fonts/Lato-Regular.ttf")),
+///     new FontFace("Lato", bold: true, italic: false, () => File.ReadAllBytes("templates/fonts/Lato-Bold.ttf")));
+/// var styles = new StyleSheet(14.Pt, new Dictionary&lt;string, TextStyle&gt;
+/// {
+///     ["body"] = new() { Size = 10.Pt, Leading = 14.Pt, SpaceAfter = 7.Pt },
+///     ["heading1"] = new() { Size = 18.Pt, Leading = 28.Pt, Bold = true, KeepWithNext = true },
+///     ["table"] = new() { Size = 9.Pt, Leading = 12.Pt, TabularFigures = true },
+/// });
+/// var frame = new PageFrame(PaperSize.Letter, Insets.All(0.75.Inch))
+/// {
+///     Footer = new Text([new Run("page "), PageField.Page, new Run(" of "), PageField.PageCount]),
+/// };
+/// var body = new Stack(
+///     new Heading(1, "What to buy") { Name = "buy" },
+///     new Text("Cut 2 1/2 in strips; see the table."),
+///     new Table(
+///         [TableColumn.Share(), TableColumn.Natural(CellAlignment.Number)],
+///         [new TableRow(new TableCell("Ink") { IsHeader = true }, new TableCell("1 3/8 yd"))])
+///     {
+///         Header = [new TableRow(new TableCell("Fabric"), new TableCell("Yards"))],
+///     },
+///     new Figure(drawing, "Two squares with a diagonal line") { MaxWidth = 200.Pt, MinWidth = 120.Pt });
+/// var document = new Document(new DocumentInformation("Sample", new DateOnly(2026, 11, 1)), styles, [new PageSequence(frame, body)]);
+/// var set = new Typesetter(fonts).Typeset(document);   // set.Pages, set.Anchors, set.Problems
+/// byte[] pdf = PdfWriter.Write(set);
+/// </code>
+/// </example>
 public sealed class Typesetter
 {
     /// <summary>After so many passes page numbers either stand or never will.</summary>

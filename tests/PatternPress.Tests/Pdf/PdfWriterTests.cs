@@ -104,7 +104,10 @@ public partial class PdfWriterTests
     [Test]
     public void The_checker_of_tags_finds_faults()
     {
-        var text = Encoding.Latin1.GetString(PdfWriter.Write(Sample.Value, Plain));
+        var small = new Typesetter(TestFonts.Measurer).Typeset(
+            SampleDocument.Compose(PaperSize.A4, 1)
+        );
+        var text = Encoding.Latin1.GetString(PdfWriter.Write(small, Plain));
         Faults("/Scope", "/Skope").ShouldContain("a header cell has no scope");
         Faults("/Alt", "/Ald").ShouldContain("a figure has no words");
         Faults("/H3", "/H5").ShouldContain("heading 5 follows heading 2");
@@ -350,6 +353,63 @@ public partial class PdfWriterTests
         using var pdf = PdfDocument.Open(bytes);
         pdf.NumberOfPages.ShouldBe(1);
         TagTree.Check(bytes).Faults.ShouldBeEmpty();
+    }
+
+    [TestCase("\u0001\u0007\u007f")]
+    [TestCase("\ud800 lone \udc00")]
+    [TestCase("🧵 and 漢字 and עברית")]
+    [TestCase("\uffff\ufffe\u2028\u200b\u00ad")]
+    [TestCase("<>&\"'()\\\r\n\t%")]
+    [TestCase("e\u0301 ﬁ ½⅞ 1⁄2")]
+    [TestCase("")]
+    public void Any_words_can_be_written(string words)
+    {
+        var body = new Stack(
+            new Heading(1, words),
+            new Text(words),
+            new Figure(new DrawingBuilder().Label(words, new(5, 5)).ToDrawing(10, 10), words + "x"),
+            new Table([TableColumn.Natural()], [new TableRow(new TableCell(words))])
+            {
+                Summary = words,
+            }
+        );
+        var information = new DocumentInformation("x" + words, new DateOnly(2026, 1, 1))
+        {
+            Author = words,
+            Keywords = [words, words],
+        };
+        var document = new Typesetter(TestFonts.Measurer).Typeset(
+            new Document(
+                information,
+                SampleDocument.Styles,
+                [new PageSequence(new PageFrame(PaperSize.A4, Insets.All(72.Pt)), body)]
+            )
+        );
+        var bytes = PdfWriter.Write(document);
+        TagTree.Check(bytes).Faults.ShouldBeEmpty();
+        using var pdf = PdfDocument.Open(bytes);
+        pdf.TryGetXmpMetadata(out var metadata).ShouldBeTrue();
+        metadata.GetXDocument().ShouldNotBeNull();
+        XDocument.Parse(PagesAsSvg.Write(document.Pages[0]));
+    }
+
+    [Test]
+    public void A_word_of_ten_thousand_letters_is_set_and_reported()
+    {
+        var document = new Typesetter(TestFonts.Measurer).Typeset(
+            new Document(
+                new DocumentInformation("x", new DateOnly(2026, 1, 1)),
+                SampleDocument.Styles,
+                [
+                    new PageSequence(
+                        new PageFrame(PaperSize.A4, Insets.All(72.Pt)),
+                        new Text(new string('m', 10_000))
+                    ),
+                ]
+            )
+        );
+        document.Problems.Single().Kind.ShouldBe(LayoutProblemKind.TooWide);
+        PdfWriter.Write(document).Length.ShouldBeGreaterThan(1000);
     }
 
     static IEnumerable<byte[]> Streams(byte[] file)

@@ -30,7 +30,7 @@ static class FractionForm
         var space = measurer.Shape(face, " ");
         return new(
             " ",
-            [.. space.Glyphs.Select(glyph => glyph with { Advance = glyph.Advance / 4 })]
+            [.. space.Glyphs.Select(glyph => glyph with { Advance = glyph.Advance / 8 })]
         );
     }
 
