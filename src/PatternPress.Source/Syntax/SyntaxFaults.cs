@@ -5,13 +5,14 @@ namespace PatternPress.Source.Syntax;
 /// <summary>The words of every finding about a file that is not, or not all, readable: codes PP0101 to PP0129.</summary>
 internal static class SyntaxFaults
 {
+    /// <param name="bytes">Its length, or how much of it was looked at.</param>
     public static Diagnostic TooLarge(string file, long bytes) =>
         Diagnostic.Error(
             "PP0101",
             "this file is too large to be a pattern",
             Start(file),
             "the file begins here",
-            $"It has {bytes} bytes; a pattern file may have {SourceGate.MaximumBytes} (1 MB).",
+            $"It has {bytes} bytes or more; a pattern file may have {SourceGate.MaximumBytes} (1 MB).",
             "is this the right file?"
         );
 
