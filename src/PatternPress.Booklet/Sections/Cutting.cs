@@ -22,9 +22,12 @@ internal sealed class Cutting : Section
             ? []
             : context.Fill(
                 Name,
-                null,
+                WordData
+                    .Empty.With("mixed", Strips(context).Any(s => s.Pieces.Length > 1))
+                    .With("alike", Strips(context).Any(s => s.Pieces.Any(p => p.Cuts.Length > 1))),
                 new Dictionary<string, ImmutableArray<Block>>
                 {
+                    ["example"] = Example(context),
                     ["tables"] =
                     [
                         .. context.Tables.Cutting.Select(c => new KeepTogether(
@@ -34,6 +37,59 @@ internal sealed class Cutting : Section
                 },
                 Name
             );
+
+    private static IEnumerable<StripRow> Strips(SectionContext context) =>
+        context.Tables.Cutting.SelectMany(c => c.BySize).SelectMany(l => l?.Strips ?? []);
+
+    /// <summary>One fabric of one size drawn strip by strip, to show how the tables are read.</summary>
+    private static ImmutableArray<Block> Example(SectionContext context)
+    {
+        // The richest one: strips that give more than one kind of piece, but not many strips.
+        (CuttingTable Cutting, int Size)? best = null;
+        // Less than that shows nothing that the words do not say.
+        int most = 2;
+        foreach (CuttingTable cutting in context.Tables.Cutting)
+        {
+            for (int i = 0; i < context.Sizes.Length; i++)
+            {
+                ImmutableArray<StripRow> strips = cutting.BySize[i]?.Strips ?? [];
+                int rich = strips.Sum(s => s.Pieces.Length) - (strips.Length / 2);
+                if (strips.Length is > 0 and <= 4 && rich > most)
+                {
+                    (best, most) = ((cutting, i), rich);
+                }
+            }
+        }
+        if (
+            best is not { } shown
+            || context.Figures.Cutting(
+                shown.Cutting,
+                shown.Size,
+                context.TextWidth.Scale(0.8),
+                120.Pt
+            )
+                is not { } figure
+        )
+        {
+            return [];
+        }
+        return
+        [
+            figure with
+            {
+                Caption = new Text(
+                    context.Labels.Format(
+                        "cutting-example",
+                        shown.Cutting.Fabric,
+                        context.Sizes[shown.Size].Name
+                    ),
+                    "caption"
+                ),
+                SpaceBefore = 2.Pt,
+                SpaceAfter = 8.Pt,
+            },
+        ];
+    }
 
     private static IEnumerable<Block> Fabric(CuttingTable cutting, SectionContext context)
     {

@@ -166,7 +166,17 @@ internal sealed class Finishing : Section
             .Select(s => s.Name);
 
     private static ImmutableArray<Block> Pictured(Figure? figure) =>
-        figure is null ? [] : [figure with { SpaceBefore = 4.Pt, SpaceAfter = 10.Pt }];
+        figure is null
+            ? []
+            :
+            [
+                figure with
+                {
+                    SpaceBefore = 4.Pt,
+                    SpaceAfter = 10.Pt,
+                    MinWidth = figure.Drawing.NaturalWidth.Scale(0.75),
+                },
+            ];
 
     private static ImmutableArray<Block> Batting(SectionContext context)
     {

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PatternPress.Booklet.Words;
-using PatternPress.Typesetting;
 using PatternPress.Typesetting.Blocks;
 using PatternPress.Typesetting.Inlines;
 
@@ -21,55 +20,30 @@ internal sealed class GlossaryPage : Section
         {
             return [];
         }
-        // Two columns, read down the left one first: cut where both are about equally long.
-        int half = Half(used);
         return
         [
-            new KeepTogether(
-                new Stack(
-                    new Heading(2, glossary.Heading) { Name = Name },
-                    new Columns(
-                        Column.Share(Terms(used[..half], context)),
-                        Column.Share(Terms(used[half..], context))
-                    )
-                    {
-                        Gap = 22.Pt,
-                    }
-                )
-            ),
+            new Heading(2, glossary.Heading) { Name = Name },
+            new Table(
+                [TableColumn.Natural(), TableColumn.Share()],
+                [
+                    .. used.Select(term => new TableRow(
+                        Cells.Head(
+                            new Text(
+                                FractionText.Parse(
+                                    term.Name,
+                                    new InlineStyle { Bold = true, Ink = context.Theme.Accent }
+                                ),
+                                "table"
+                            )
+                        ),
+                        new TableCell(new Text(Typography.Set(term.Meaning), "table"))
+                    )),
+                ]
+            )
+            {
+                Style = TableLooks.Plain(context.Theme),
+                Summary = context.Labels["summary-glossary"],
+            },
         ];
     }
-
-    private static int Half(ImmutableArray<GlossaryTerm> terms)
-    {
-        int all = terms.Sum(Length),
-            sum = 0;
-        for (int i = 0; i < terms.Length; i++)
-        {
-            sum += Length(terms[i]);
-            if (sum * 2 >= all)
-            {
-                return i + 1;
-            }
-        }
-        return terms.Length;
-
-        static int Length(GlossaryTerm term) => term.Name.Length + term.Meaning.Length + 30;
-    }
-
-    private static Stack Terms(ImmutableArray<GlossaryTerm> terms, SectionContext context) =>
-        new(
-            terms.Select(term => new KeepTogether(
-                new Text(
-                    [
-                        .. FractionText.Parse(
-                            term.Name + "\u2002",
-                            new InlineStyle { Bold = true, Ink = context.Theme.Accent }
-                        ),
-                        .. FractionText.Parse(Typography.Set(term.Meaning)),
-                    ],
-                    "note"
-                )
-            ))
-        );
 }

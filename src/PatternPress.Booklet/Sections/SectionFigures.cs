@@ -114,6 +114,20 @@ public sealed class SectionFigures
             )
             : null;
 
+    /// <summary>The strips that a size cuts from a fabric.</summary>
+    public Figure? Cutting(CuttingTable cutting, int size, Points width, Points height) =>
+        cutting.BySize[size] is { Strips.IsEmpty: false } strips
+            ? Set(
+                CuttingStrips.Draw(
+                    palette.Value[cutting.Fabric],
+                    strips,
+                    context.Pattern.House,
+                    palette.Value,
+                    new FigureRoom(width, height)
+                )
+            )
+            : null;
+
     /// <summary>A block in one coloring.</summary>
     public Figure? Block(BlockRow row, Points side) =>
         ColoredOf(row) is { } block
