@@ -14,7 +14,8 @@ internal sealed class Notes(string? size, LengthUnit unit)
     /// <summary>In the order of making; within a step as found.</summary>
     public ImmutableArray<Mistake> Mistakes => [.. _mistakes.OrderBy(mistake => mistake.Step)];
 
-    public bool Any => _mistakes.Count > 0;
+    /// <summary>Whether anything stands against making the quilt.</summary>
+    public bool Refuted { get; private set; }
 
     /// <summary>Counts a comparison and hands its outcome on, so that words are made only for what is wrong.</summary>
     public bool Ok(bool outcome)
@@ -31,7 +32,11 @@ internal sealed class Notes(string? size, LengthUnit unit)
         string what,
         string printed,
         string expected
-    ) => _mistakes.Add(new Mistake(kind, step, size, table, row, what, printed, expected));
+    )
+    {
+        Refuted |= kind != MistakeKind.Excess;
+        _mistakes.Add(new Mistake(kind, step, size, table, row, what, printed, expected));
+    }
 
     public void Wrong(
         ProofStep step,

@@ -36,8 +36,8 @@ public sealed class Prover(ImmutableArray<Quilt> drawing)
     }
 
     /// <summary>
-    /// Stops at the first size with a mistake. Of what it finds there, what stands against making the quilt goes before
-    /// what is only in excess; null if there is nothing.
+    /// Stops at the first step that cannot be done as printed and says why; if all can be done, what is only in excess;
+    /// null if there is nothing.
     /// </summary>
     public Mistake? FirstMistake(PrintedTables tables)
     {
@@ -59,24 +59,36 @@ public sealed class Prover(ImmutableArray<Quilt> drawing)
             {
                 return excess;
             }
-            found = ProveSize(index, i).Mistakes;
+            found = ProveSize(index, i, stop: true).Mistakes;
         }
     }
 
-    private SizeProof ProveSize(TableIndex index, int size)
+    // What is used is known when all that is sewn has been looked at, so cutting and buying come after.
+    private static readonly ImmutableArray<Action<Workbench>> Steps =
+    [
+        CountStep.Do,
+        UnitStep.Do,
+        BlockStep.Do,
+        LayoutStep.Do,
+        BorderStep.Do,
+        BindingStep.Do,
+        CutStep.Do,
+        BuyStep.Do,
+        BackingStep.Do,
+        BattingStep.Do,
+    ];
+
+    private SizeProof ProveSize(TableIndex index, int size, bool stop = false)
     {
         var bench = new Workbench(index, size, _drawing[size]);
-        CountStep.Do(bench);
-        UnitStep.Do(bench);
-        BlockStep.Do(bench);
-        LayoutStep.Do(bench);
-        BorderStep.Do(bench);
-        BindingStep.Do(bench);
-        // What is used is known when all that is sewn has been looked at.
-        CutStep.Do(bench);
-        BuyStep.Do(bench);
-        BackingStep.Do(bench);
-        BattingStep.Do(bench);
+        foreach (Action<Workbench> step in Steps)
+        {
+            step(bench);
+            if (stop && bench.Notes.Refuted)
+            {
+                break;
+            }
+        }
         return bench.Result();
     }
 }

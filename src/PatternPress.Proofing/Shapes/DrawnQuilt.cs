@@ -57,8 +57,7 @@ internal sealed class DrawnQuilt
         return patches;
     }
 
-    public static SewnPatch PatchOf(Rect place, string fabric) =>
-        SewnPatch.Of(fabric, place.ToPolygon().Corners);
+    public static SewnPatch PatchOf(Rect place, string fabric) => SewnPatch.Of(fabric, place);
 
     // Blocks of one drawing are shared between their places; comparing the references is enough and fast.
     private sealed class SameDrawing : IEqualityComparer<(ColoredBlock Block, Turn Turn)>

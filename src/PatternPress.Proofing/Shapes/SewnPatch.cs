@@ -15,11 +15,14 @@ internal sealed class SewnPatch : IEquatable<SewnPatch>
     {
         Fabric = fabric;
         Corners = corners;
+        // Whole parts tell most patches apart and are quickly had; the rest is compared.
         var hash = new HashCode();
         hash.Add(fabric);
+        hash.Add(corners.Length);
         foreach (Point corner in corners)
         {
-            hash.Add(corner);
+            hash.Add(corner.X.Inches.One.Numerator);
+            hash.Add(corner.Y.Inches.One.Numerator);
         }
         _hash = hash.ToHashCode();
     }
@@ -27,6 +30,17 @@ internal sealed class SewnPatch : IEquatable<SewnPatch>
     public string Fabric { get; }
 
     public ImmutableArray<Point> Corners { get; }
+
+    public static SewnPatch Of(string fabric, Rect place) =>
+        new(
+            fabric,
+            [
+                place.UpperLeft,
+                new(place.Right, place.Y),
+                new(place.Right, place.Bottom),
+                new(place.X, place.Bottom),
+            ]
+        );
 
     /// <param name="corners">Clockwise.</param>
     public static SewnPatch Of(string fabric, IReadOnlyList<Point> corners)
@@ -66,7 +80,17 @@ internal sealed class SewnPatch : IEquatable<SewnPatch>
 
     public override string ToString() => $"{Fabric} {string.Join(" ", Corners)}";
 
-    private static bool Straight(Point a, Point b, Point c) =>
-        (((b.X - a.X).Inches * (c.Y - b.Y).Inches) - ((b.Y - a.Y).Inches * (c.X - b.X).Inches)).Sign
-        == 0;
+    private static bool Straight(Point a, Point b, Point c)
+    {
+        bool upright = a.X == b.X,
+            level = a.Y == b.Y;
+        if (upright || level)
+        {
+            return upright ? b.X == c.X : b.Y == c.Y;
+        }
+        return (
+                ((b.X - a.X).Inches * (c.Y - b.Y).Inches)
+                - ((b.Y - a.Y).Inches * (c.X - b.X).Inches)
+            ).Sign == 0;
+    }
 }

@@ -2,11 +2,22 @@ using PatternPress.Quilting.Tables;
 
 namespace PatternPress.Proofing.Steps;
 
-/// <summary>Counts on the placement chart how many of each block there are, and so of each unit and patch.</summary>
+/// <summary>
+/// Sets the seam, and counts on the placement chart how many of each block there are, and so of each unit and patch.
+/// </summary>
 internal static class CountStep
 {
     public static void Do(Workbench bench)
     {
+        bench.Notes.Same(
+            ProofStep.SewUnits,
+            "sizes",
+            "",
+            "seam allowance",
+            bench.Seam,
+            bench.House.Seam,
+            "the house sews"
+        );
         PlacementChart chart = bench.Tables.Placement[bench.Size];
         foreach (PlacementCell cell in chart.Rows.SelectMany(row => row))
         {

@@ -93,20 +93,13 @@ internal sealed class LayoutStep
         Length edge = around ? sash : Length.Zero;
         // What lies outside the field is known from the drawing; the borders are measured when they are sewn on.
         Point at = drawn.Center.UpperLeft;
+        Length[] x = Lines(at.X + edge, place.Width + sash, across),
+            y = Lines(at.Y + edge, place.Height + sash, _chart.Rows.Length);
         for (int r = 0; r < _chart.Rows.Length; r++)
         {
             for (int c = 0; c < across; c++)
             {
-                Place(
-                    r,
-                    c,
-                    new Rect(
-                        at.X + edge + ((place.Width + sash) * c),
-                        at.Y + edge + ((place.Height + sash) * r),
-                        place.Width,
-                        place.Height
-                    )
-                );
+                Place(r, c, new Rect(x[c], y[r], place.Width, place.Height));
             }
         }
         Length width = (edge * 2) + ((place.Width + sash) * across) - sash,
@@ -125,6 +118,17 @@ internal sealed class LayoutStep
             );
         }
         _bench.Field = (width, height);
+    }
+
+    // Where columns or rows begin; one more than there are, for what lies after the last.
+    private static Length[] Lines(Length first, Length step, int count)
+    {
+        var lines = new Length[count + 1];
+        for (int i = 0; i <= count; i++)
+        {
+            lines[i] = i == 0 ? first : lines[i - 1] + step;
+        }
+        return lines;
     }
 
     // All places of a straight setting are of one size.
@@ -388,29 +392,29 @@ internal sealed class LayoutStep
         Point at = _bench.Drawn.Quilt.Center.UpperLeft;
         var sewn = new List<SewnPatch>(_bench.Drawn.Sashes.Count);
         // Line k lies before block k.
-        Length X(int line) => at.X + edge + ((place.Width + sash) * line) - sash;
-        Length Y(int line) => at.Y + edge + ((place.Height + sash) * line) - sash;
+        Length[] x = Lines(at.X + edge - sash, place.Width + sash, across),
+            y = Lines(at.Y + edge - sash, place.Height + sash, _chart.Rows.Length);
         for (int line = lines.First; line <= lines.LastColumn; line++)
         {
             for (int r = 0; r < _chart.Rows.Length; r++)
             {
-                Add(SashKind.Upright, new Rect(X(line), Y(r) + sash, sash, place.Height));
+                Add(SashKind.Upright, new Rect(x[line], y[r] + sash, sash, place.Height));
             }
         }
         for (int line = lines.First; line <= lines.LastRow; line++)
         {
             if (!stones)
             {
-                Add(SashKind.Row, new Rect(at.X, Y(line), width, sash));
+                Add(SashKind.Row, new Rect(at.X, y[line], width, sash));
                 continue;
             }
             for (int c = 0; c < across; c++)
             {
-                Add(SashKind.Level, new Rect(X(c) + sash, Y(line), place.Width, sash));
+                Add(SashKind.Level, new Rect(x[c] + sash, y[line], place.Width, sash));
             }
             for (int column = lines.First; column <= lines.LastColumn; column++)
             {
-                Add(SashKind.Cornerstone, new Rect(X(column), Y(line), sash, sash));
+                Add(SashKind.Cornerstone, new Rect(x[column], y[line], sash, sash));
             }
         }
         (SewnPatch? extra, SewnPatch? missing) = PatchSet.Difference(sewn, _bench.Drawn.Sashes);

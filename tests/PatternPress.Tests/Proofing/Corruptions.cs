@@ -399,8 +399,17 @@ internal sealed class Corruptions
         BindingFlags.NonPublic | BindingFlags.Static
     )!;
 
-    private static object ListOf(Type element, object?[] elements) =>
-        Typed.MakeGenericMethod(element).Invoke(null, [elements])!;
+    private static readonly Dictionary<Type, Func<object?[], object>> KnownLists = [];
+
+    private static object ListOf(Type element, object?[] elements)
+    {
+        if (!KnownLists.TryGetValue(element, out Func<object?[], object>? list))
+        {
+            list = Typed.MakeGenericMethod(element).CreateDelegate<Func<object?[], object>>();
+            KnownLists.Add(element, list);
+        }
+        return list(elements);
+    }
 
     private static object TypedList<T>(object?[] elements) =>
         elements.Select(element => (T)element!).ToImmutableArray();

@@ -39,7 +39,7 @@ public sealed class ProofTests
                 }
             },
             seed: "0000KXf1rYb1",
-            iter: 100,
+            iter: 40,
             threads: 1
         );
 
