@@ -26,7 +26,10 @@ public static class StripPlanner
         }
         var search = new StripSearch(model, effort.Steps);
         search.Run();
-        var strips = StripWriter.Write(model, search.Best);
-        return new CutResult.Planned(new(style, problem.Width, strips, search.Lower, search.Work));
+        var fewer = new FewerLayouts(model, search.Best, effort.Steps / 50);
+        var strips = StripWriter.Write(model, fewer.Find());
+        return new CutResult.Planned(
+            new(style, problem.Width, strips, search.Lower, search.Work + fewer.Work)
+        );
     }
 }

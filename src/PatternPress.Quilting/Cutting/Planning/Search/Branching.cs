@@ -7,50 +7,49 @@ internal static class Branching
 {
     private const double Whole = 1e-6;
 
-    /// <summary>The number of strips at least so tall that is not whole, the least height first: the number of all strips
-    /// binds every price, and deciding it first leaves hundreds of nodes where other orders leave tens of thousands.
-    /// When all are whole, the number of a family that is furthest from whole; null if these are whole too.</summary>
-    public static Condition? OnHeights(StripModel model, Relaxed relaxed, out double value)
+    /// <summary>The number of strips of a family that is furthest from whole; null if all are whole.</summary>
+    public static Tally? OnFamilies(StripModel model, Relaxed relaxed, out double value)
     {
-        var families = new double[model.Families.Length];
-        foreach (var (pattern, times) in relaxed.Strips)
-            families[pattern.Family] += times;
-        Condition? best = null;
+        var families = relaxed.PerFamily(model);
+        Tally? best = null;
         value = 0;
         var distance = Whole;
-        for (var height = model.Heights.Length - 1; height >= 0 && best is null; height--)
-        {
-            double sum = 0;
-            for (var family = 0; family < families.Length; family++)
-                if (model.IsAtLeast(family, height))
-                    sum += families[family];
-            Consider(Condition.Taller(height), sum, ref best, ref value, ref distance);
-        }
-        if (best is null)
-            for (var family = 0; family < families.Length; family++)
-                Consider(
-                    Condition.Family(family),
-                    families[family],
-                    ref best,
-                    ref value,
-                    ref distance
-                );
+        for (var family = 0; family < families.Length; family++)
+            Consider(new Tally.Family(family), families[family], ref best, ref value, ref distance);
+        return best;
+    }
+
+    /// <summary>The number of pieces of a placement in the strips of a family that is furthest from whole.</summary>
+    public static Tally? OnPieces(StripModel model, Relaxed relaxed, out double value)
+    {
+        var pieces = new SortedDictionary<(int Family, int Placement), double>();
+        foreach (var (pattern, times) in relaxed.Strips)
+            for (var i = 0; i < pattern.Placements.Length; i++)
+            {
+                var key = (pattern.Family, pattern.Placements[i]);
+                pieces[key] = pieces.GetValueOrDefault(key) + times * pattern.Copies[i];
+            }
+        Tally? best = null;
+        value = 0;
+        var distance = Whole;
+        foreach (var ((family, placement), sum) in pieces)
+            Consider(new Tally.Pieces(family, placement), sum, ref best, ref value, ref distance);
         return best;
     }
 
     /// <summary>The number of strips in which a piece begins at a position that is furthest from whole.</summary>
-    public static Condition? OnStarts(StripModel model, Relaxed relaxed, out double value)
+    public static Tally? OnStarts(StripModel model, Relaxed relaxed, out double value)
     {
         var starts = new SortedDictionary<(int Run, int Placement, int Position), double>();
         foreach (var (pattern, times) in relaxed.Strips)
         foreach (var start in pattern.Starts())
             starts[start] = starts.GetValueOrDefault(start) + times;
-        Condition? best = null;
+        Tally? best = null;
         value = 0;
         var distance = Whole;
         foreach (var ((run, placement, position), sum) in starts)
             Consider(
-                Condition.Start(run, placement, position),
+                new Tally.Start(run, placement, position),
                 sum,
                 ref best,
                 ref value,
@@ -61,24 +60,24 @@ internal static class Branching
 
     public static ImmutableArray<Limit> Tighten(
         ImmutableArray<Limit> limits,
-        Condition condition,
+        Tally tally,
         long least,
         long most
     )
     {
         for (var i = 0; i < limits.Length; i++)
-            if (limits[i].Condition == condition)
+            if (limits[i].Tally == tally)
                 return limits.SetItem(
                     i,
-                    new(condition, Math.Max(limits[i].Least, least), Math.Min(limits[i].Most, most))
+                    new(tally, Math.Max(limits[i].Least, least), Math.Min(limits[i].Most, most))
                 );
-        return limits.Add(new(condition, least, most));
+        return limits.Add(new(tally, least, most));
     }
 
     private static void Consider(
-        Condition condition,
+        Tally tally,
         double sum,
-        ref Condition? best,
+        ref Tally? best,
         ref double value,
         ref double distance
     )
@@ -86,6 +85,6 @@ internal static class Branching
         var off = Math.Abs(sum - Math.Round(sum));
         if (off <= distance + 1e-9)
             return;
-        (best, value, distance) = (condition, sum, off);
+        (best, value, distance) = (tally, sum, off);
     }
 }

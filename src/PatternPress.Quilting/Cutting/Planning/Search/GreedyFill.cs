@@ -59,7 +59,8 @@ internal static class GreedyFill
         bool IsUsedUp(StripFamily family) =>
             problem.Limits.Any(limit =>
                 limit.Most <= 0
-                && limit.Condition == Condition.Family(Array.IndexOf(model.Families, family))
+                && limit.Tally is Tally.Family tally
+                && model.Families[tally.Index] == family
             );
     }
 

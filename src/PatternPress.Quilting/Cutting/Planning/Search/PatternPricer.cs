@@ -9,7 +9,11 @@ internal sealed class PatternPricer
     private const long Cells = 20_000_000;
 
     private readonly StripModel model;
+
+    /// <summary>Copies chosen per placement and position: one table for each run, then one for each family that had
+    /// prices of its own.</summary>
     private readonly int[][] choice;
+    private readonly int[] table;
     private readonly long[] worth;
     private long[] now;
     private long[] next;
@@ -19,7 +23,8 @@ internal sealed class PatternPricer
     public PatternPricer(StripModel model)
     {
         this.model = model;
-        choice = [.. model.Runs.Select(run => new int[(run.End - run.First) * (run.Width + 1)])];
+        choice = new int[model.Runs.Length + model.Families.Length][];
+        table = new int[model.Families.Length];
         worth = new long[model.Families.Length];
         var width = model.Runs.Max(run => run.Width);
         now = new long[width + 1];
@@ -48,20 +53,34 @@ internal sealed class PatternPricer
             most[i] = (int)Math.Min(demand[placement.Kind], int.MaxValue);
         }
         for (var run = 0; run < model.Runs.Length; run++)
-            Sweep(run, prices);
+            Sweep(run, model.Runs[run].First, run, prices, null);
+        for (var family = 0; family < model.Families.Length; family++)
+        {
+            table[family] = model.Families[family].Run;
+            if (!prices.Pieces.TryGetValue(family, out var pieces))
+                continue;
+            table[family] = model.Runs.Length + family;
+            Sweep(
+                model.Families[family].Run,
+                model.Families[family].First,
+                table[family],
+                prices,
+                pieces
+            );
+            worth[family] = next[0] + prices.Family[family];
+        }
     }
 
     /// <summary>The strip behind <see cref="Worth"/>, of the last prices.</summary>
     public StripPattern Pattern(int family)
     {
-        var (runIndex, first) = (model.Families[family].Run, model.Families[family].First);
-        var run = model.Runs[runIndex];
+        var run = model.Runs[model.Families[family].Run];
         var placements = new List<int>();
         var copies = new List<int>();
         var at = 0;
-        for (var i = first; i < run.End; i++)
+        for (var i = model.Families[family].First; i < run.End; i++)
         {
-            var count = choice[runIndex][(i - run.First) * (run.Width + 1) + at];
+            var count = choice[table[family]][(i - run.First) * (run.Width + 1) + at];
             if (count == 0)
                 continue;
             placements.Add(i);
@@ -73,17 +92,25 @@ internal sealed class PatternPricer
 
     /// <summary>next[p] is the most that the placements behind the current one are worth when they begin at position p.
     /// </summary>
-    private void Sweep(int runIndex, Prices prices)
+    /// <param name="pieces">Prices of one family beside the common ones.</param>
+    private void Sweep(
+        int runIndex,
+        int first,
+        int tableIndex,
+        Prices prices,
+        Dictionary<int, long>? pieces
+    )
     {
         var run = model.Runs[runIndex];
         var width = run.Width;
+        var choices = choice[tableIndex] ??= new int[(run.End - run.First) * (width + 1)];
         Array.Clear(next, 0, width + 1);
-        for (var i = run.End - 1; i >= run.First; i--)
+        for (var i = run.End - 1; i >= first; i--)
         {
             var placement = model.Placements[i];
-            var price = prices.Kind[placement.Kind];
+            var price = prices.Kind[placement.Kind] + (pieces?.GetValueOrDefault(i) ?? 0);
             var step = placement.Width;
-            var counts = choice[runIndex].AsSpan((i - run.First) * (width + 1), width + 1);
+            var counts = choices.AsSpan((i - run.First) * (width + 1), width + 1);
             var fits = Math.Min(most[i], width / step);
             counts.Clear();
             if (prices.Starts.TryGetValue((runIndex, i), out var starts) && fits > 0)
@@ -96,11 +123,13 @@ internal sealed class PatternPricer
                     Bounded(price, step, fits, width, counts);
                 (now, next) = (next, now);
             }
+            if (pieces is not null)
+                continue;
             for (var family = 0; family < model.Families.Length; family++)
                 if (model.Families[family].Run == runIndex && model.Families[family].First == i)
                     worth[family] = next[0] + prices.Family[family];
         }
-        Work += (long)(run.End - run.First) * width;
+        Work += (long)(run.End - first) * width;
     }
 
     private void Unbounded(long price, int step, int width, Span<int> counts)

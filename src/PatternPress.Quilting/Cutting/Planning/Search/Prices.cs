@@ -12,5 +12,8 @@ internal sealed class Prices(StripModel model)
     public Dictionary<(int Run, int Placement), List<(int Position, long Price)>> Starts { get; } =
     [];
 
+    /// <summary>What pieces of a placement are worth besides, in strips of one family.</summary>
+    public Dictionary<int, Dictionary<int, long>> Pieces { get; } = [];
+
     public long Scale { get; set; }
 }

@@ -10,6 +10,18 @@ internal sealed record Relaxed(
     Relaxed.Basis End
 )
 {
+    /// <summary>How many strips of each family are cut.</summary>
+    public double[] PerFamily(StripModel model)
+    {
+        var strips = new double[model.Families.Length];
+        foreach (var (pattern, times) in Strips)
+            strips[pattern.Family] += times;
+        return strips;
+    }
+
+    /// <summary>The fractional total, not safe from rounding errors: for comparisons only.</summary>
+    public double Total { get; } = Strips.Sum(strip => strip.Times * strip.Pattern.Cost);
+
     public enum Kind
     {
         Solved,
@@ -22,10 +34,13 @@ internal sealed record Relaxed(
     }
 
     /// <summary>Where the simplex method stopped, to start a similar subproblem from.</summary>
+    /// <param name="Patterns">Strips that were cut.</param>
+    /// <param name="Kinds">Kinds of which more than asked for was made.</param>
+    /// <param name="Binding">Limits that bound, and whether from above.</param>
     public sealed record Basis(
-        ImmutableArray<StripPattern> Patterns,
-        ImmutableHashSet<int> Kinds,
-        ImmutableDictionary<Condition, bool> Upper
+        StripPattern[] Patterns,
+        int[] Kinds,
+        (Tally Tally, bool FromAbove)[] Binding
     );
 }
 
@@ -39,16 +54,32 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
 
     public long Work => simplexWork + pricer.Work;
 
+    private readonly long[] lengths = [.. model.Families.Select(family => family.Cost)];
+
+    /// <summary>The least length of fabric.</summary>
     /// <param name="cutoff">Only totals below this are of interest.</param>
-    public Relaxed Solve(Subproblem problem, long cutoff, Relaxed.Basis? start)
+    public Relaxed Solve(Subproblem problem, long cutoff, Relaxed.Basis? start) =>
+        Solve(problem, cutoff, start, lengths);
+
+    /// <summary>What the strips of every plan shorter than the cutoff weigh together at least.</summary>
+    /// <param name="weights">Of a strip of each family.</param>
+    public Relaxed LeastWeight(
+        Subproblem problem,
+        long cutoff,
+        Relaxed.Basis? start,
+        long[] weights
+    ) => Solve(problem, cutoff, start, weights);
+
+    private Relaxed Solve(Subproblem problem, long cutoff, Relaxed.Basis? start, long[] costs)
     {
-        var program = new Program(model, problem);
+        var program = new Program(model, problem, costs);
         foreach (var pattern in pool.Patterns)
             program.TryAdd(pattern);
         if (start is not null)
             program.Start(start);
 
-        var bound = problem.Spent;
+        var isLength = ReferenceEquals(costs, lengths);
+        var bound = isLength ? problem.Spent : 0;
         while (true)
         {
             var before = program.Simplex.Work;
@@ -60,67 +91,63 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
             var infeasible = outcome == Simplex.Outcome.Infeasible;
             var prices = program.Prices(infeasible, out var constant);
             pricer.Price(prices, problem.Demand);
-            var found = Bound(problem, prices, constant, infeasible, cutoff);
-            if (
-                infeasible
-                    ? found > 0
-                    : (bound = Math.Max(bound, Total(problem, found, prices))) >= cutoff
-            )
-                return new(Relaxed.Kind.Pruned, cutoff, [], program.End());
+            var charged = infeasible ? new long[costs.Length] : costs;
+            var found = constant - Overvalued(problem, prices, charged, cutoff);
+            if (infeasible)
+            {
+                if (found > 0)
+                    return new(Relaxed.Kind.Pruned, cutoff, [], program.End());
+            }
+            else if (found > 0)
+            {
+                var ceiling = (long)((found + prices.Scale - 1) / prices.Scale);
+                bound = Math.Max(bound, isLength ? problem.Spent + nextTotal(ceiling) : ceiling);
+                if (isLength && bound >= cutoff)
+                    return new(Relaxed.Kind.Pruned, cutoff, [], program.End());
+            }
 
-            if (!Extend(program, prices, infeasible))
+            if (!Extend(program, prices, charged))
                 return infeasible
                     ? new(Relaxed.Kind.Failed, bound, [], program.End())
                     : new(Relaxed.Kind.Solved, bound, program.Solution(), program.End());
         }
     }
 
-    private long Total(Subproblem problem, Int128 found, Prices prices)
+    /// <summary>The most by which the strips of a plan below the cutoff can together be worth more than they are charged
+    /// for. Strips are no more than the fabric is long enough for, and no more than pieces.</summary>
+    private Int128 Overvalued(Subproblem problem, Prices prices, long[] charged, long cutoff)
     {
-        if (found <= 0)
-            return problem.Spent;
-        var ceiling = (long)((found + prices.Scale - 1) / prices.Scale);
-        return problem.Spent + nextTotal(ceiling);
-    }
-
-    /// <summary>Whatever strips are chosen, their cost is at least the worth of what they must make, less what the
-    /// overvalued strips among them could gain.</summary>
-    private Int128 Bound(
-        Subproblem problem,
-        Prices prices,
-        Int128 constant,
-        bool infeasible,
-        long cutoff
-    )
-    {
-        var length = Math.Max(0, cutoff - 1 - problem.Spent);
-        Int128 loss = 0;
-        Int128 worstRatio = 0;
-        long worstCost = 1;
-        for (var family = 0; family < model.Families.Length; family++)
+        var fabric = Math.Max(0, cutoff - 1 - problem.Spent);
+        Int128 pieces = 0;
+        foreach (var demand in problem.Demand)
+            pieces += demand;
+        Int128 byLength = 0;
+        Int128 byCount = 0;
+        for (var family = 0; family < charged.Length; family++)
         {
-            var cost = model.Families[family].Cost;
-            var over =
-                (Int128)pricer.Worth(family) - (infeasible ? 0 : (Int128)cost * prices.Scale);
+            var over = pricer.Worth(family) - (Int128)charged[family] * prices.Scale;
             if (over <= 0)
                 continue;
-            if (over * worstCost > worstRatio * cost)
-                (worstRatio, worstCost) = (over, cost);
+            byCount = Int128.Max(byCount, over);
+            var length = lengths[family];
+            byLength = Int128.Max(
+                byLength,
+                length == 0 ? over * pieces : over * (fabric / length + 1)
+            );
         }
-        // Strips worth more than they cost: however they are mixed, no more of them fit the length that is left.
-        loss += (worstRatio * length + worstCost - 1) / worstCost;
-        return constant - loss;
+        // However strips of different heights are mixed, one family's worth is the most the whole length can gain; a
+        // family that costs no length may be had beside them.
+        return Int128.Min(byCount * pieces, lengths.Contains(0) ? 2 * byLength : byLength);
     }
 
-    private bool Extend(Program program, Prices prices, bool infeasible)
+    private bool Extend(Program program, Prices prices, long[] charged)
     {
         var added = false;
         // One millionth of a unit: less cannot change a total.
         var least = Math.Max(1, prices.Scale / 1_000_000);
         for (var family = 0; family < model.Families.Length; family++)
         {
-            var cost = infeasible ? 0 : (Int128)model.Families[family].Cost * prices.Scale;
-            if (pricer.Worth(family) - cost <= least)
+            if (pricer.Worth(family) - (Int128)charged[family] * prices.Scale <= least)
                 continue;
             var pattern = pricer.Pattern(family);
             if (pattern.Placements.IsEmpty)
@@ -141,8 +168,11 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
         private readonly List<StripPattern> patterns = [];
         private readonly Dictionary<StripPattern, int> column = [];
 
-        public Program(StripModel model, Subproblem problem)
+        private readonly long[] costs;
+
+        public Program(StripModel model, Subproblem problem, long[] costs)
         {
+            this.costs = costs;
             this.model = model;
             this.problem = problem;
             rowOfKind = new int[problem.Demand.Length];
@@ -195,12 +225,12 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
                     value[known] += pattern.Copies[i];
             }
             for (var i = 0; i < problem.Limits.Length; i++)
-                if (problem.Limits[i].Condition.HoldsFor(model, pattern))
+                if (problem.Limits[i].Tally.Of(model, pattern) is var weight and not 0)
                 {
                     index.Add(kinds + i);
-                    value.Add(1);
+                    value.Add(weight);
                 }
-            Simplex.Add([.. index], [.. value], pattern.Cost);
+            Simplex.Add([.. index], [.. value], costs[pattern.Family]);
             return true;
         }
 
@@ -210,15 +240,18 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
             for (var kind = 0; kind < rowOfKind.Length; kind++)
                 if (rowOfKind[kind] >= 0)
                     kindOfRow[rowOfKind[kind]] = kind;
+            var surplus = basis.Kinds.ToHashSet();
+            var binding = basis.Binding.ToDictionary(
+                limit => limit.Tally,
+                limit => limit.FromAbove
+            );
             Simplex.Start(
                 basis.Patterns.Where(column.ContainsKey).Select(pattern => column[pattern]),
                 row =>
                     row < kinds
-                        ? basis.Kinds.Contains(kindOfRow[row])
-                        : !basis.Upper.ContainsKey(problem.Limits[row - kinds].Condition),
-                row =>
-                    row >= kinds
-                    && basis.Upper.GetValueOrDefault(problem.Limits[row - kinds].Condition)
+                        ? surplus.Contains(kindOfRow[row])
+                        : !binding.ContainsKey(problem.Limits[row - kinds].Tally),
+                row => row >= kinds && binding.GetValueOrDefault(problem.Limits[row - kinds].Tally)
             );
         }
 
@@ -230,13 +263,12 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
                         .Range(0, rowOfKind.Length)
                         .Where(kind => rowOfKind[kind] >= 0 && Simplex.IsRowBasic(rowOfKind[kind])),
                 ],
-                Enumerable
-                    .Range(0, problem.Limits.Length)
-                    .Where(i => !Simplex.IsRowBasic(kinds + i))
-                    .ToImmutableDictionary(
-                        i => problem.Limits[i].Condition,
-                        i => Simplex.IsRowAtUpper(kinds + i)
-                    )
+                [
+                    .. Enumerable
+                        .Range(0, problem.Limits.Length)
+                        .Where(i => !Simplex.IsRowBasic(kinds + i))
+                        .Select(i => (problem.Limits[i].Tally, Simplex.IsRowAtUpper(kinds + i))),
+                ]
             );
 
         public ImmutableArray<(StripPattern, double)> Solution()
@@ -254,9 +286,13 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
         public Prices Prices(bool infeasible, out Int128 constant)
         {
             var duals = Simplex.Duals;
-            double largest = infeasible ? 1 : model.Families.Max(family => family.Cost);
-            foreach (var dual in duals)
-                largest = Math.Max(largest, Math.Abs(dual));
+            double largest = infeasible ? 1 : Math.Max(1, costs.Max());
+            for (var row = 0; row < duals.Length; row++)
+                largest = Math.Max(
+                    largest,
+                    Math.Abs(duals[row])
+                        * (row < kinds ? 1 : problem.Limits[row - kinds].Tally.Heaviest)
+                );
             var prices = new Prices(model) { Scale = 1 };
             // A strip's worth is a sum of up to as many prices as pieces fit and limits hold.
             var room =
@@ -282,17 +318,23 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
                 if (price == 0 || (price < 0 && limit.Most == Limit.None))
                     continue;
                 constant += (Int128)price * (price > 0 ? limit.Least : limit.Most);
-                if (limit.Condition.IsStart)
+                if (limit.Tally is Tally.Start start)
                 {
-                    var key = (limit.Condition.Run, limit.Condition.Index);
+                    var key = (start.Run, start.Placement);
                     if (!prices.Starts.TryGetValue(key, out var starts))
                         prices.Starts[key] = starts = [];
-                    starts.Add((limit.Condition.Position, price));
+                    starts.Add((start.Position, price));
+                    continue;
+                }
+                if (limit.Tally is Tally.Pieces pieces)
+                {
+                    if (!prices.Pieces.TryGetValue(pieces.InFamily, out var extra))
+                        prices.Pieces[pieces.InFamily] = extra = [];
+                    extra[pieces.Placement] = extra.GetValueOrDefault(pieces.Placement) + price;
                     continue;
                 }
                 for (var family = 0; family < model.Families.Length; family++)
-                    if (limit.Condition.HoldsForFamily(model, family))
-                        prices.Family[family] += price;
+                    prices.Family[family] += price * limit.Tally.OfFamily(model, family);
             }
             return prices;
         }

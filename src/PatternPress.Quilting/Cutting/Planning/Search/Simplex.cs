@@ -170,15 +170,15 @@ internal sealed class Simplex
     {
         var feasible = true;
         for (var i = 0; i < rows; i++)
-            if (basic[i] < Low(head[i]) - Tolerance || basic[i] > High(head[i]) + Tolerance)
+            if (IsBelow(i) || IsAbove(i))
                 feasible = false;
         Array.Clear(dual);
         for (var i = 0; i < rows; i++)
         {
             var weight =
                 feasible ? (head[i] >= rows ? cost[head[i] - rows] : 0)
-                : basic[i] < Low(head[i]) - Tolerance ? -1
-                : basic[i] > High(head[i]) + Tolerance ? 1
+                : IsBelow(i) ? -1
+                : IsAbove(i) ? 1
                 : 0;
             if (weight != 0)
                 AddScaled(dual, inverse.AsSpan(i * rows, rows), weight);
@@ -186,6 +186,17 @@ internal sealed class Simplex
         Work += rows * rows;
         return feasible;
     }
+
+    /// <summary>What counts as zero beside a bound: counts may run to a thousand million.</summary>
+    private static double Slack(double bound) => Tolerance * Math.Max(1, Math.Abs(bound) * 1e-2);
+
+    private bool IsBelow(int position) =>
+        Low(head[position]) is var low && basic[position] < low - Slack(low);
+
+    private bool IsAbove(int position) =>
+        High(head[position]) is var high
+        && double.IsFinite(high)
+        && basic[position] > high + Slack(high);
 
     private double Low(int variable) => variable >= rows ? 0 : lower[variable];
 
@@ -276,14 +287,14 @@ internal sealed class Simplex
             double target;
             if (rate > 0)
             {
-                target = basic[i] < low - Tolerance ? low : high;
-                if (basic[i] > high + Tolerance || !double.IsFinite(target))
+                target = IsBelow(i) ? low : high;
+                if (IsAbove(i) || !double.IsFinite(target))
                     continue;
             }
             else
             {
-                target = basic[i] > high + Tolerance ? high : low;
-                if (basic[i] < low - Tolerance || !double.IsFinite(target))
+                target = IsAbove(i) ? high : low;
+                if (IsBelow(i) || !double.IsFinite(target))
                     continue;
             }
             var ratio = Math.Max(0, (target - basic[i]) / rate);

@@ -31,7 +31,7 @@ internal sealed class StripModel
                 .. Enumerable
                     .Range(0, Families.Length)
                     .Where(family => Families[family].Cap != Limit.None)
-                    .Select(family => new Limit(Condition.Family(family), 0, Families[family].Cap)),
+                    .Select(family => new Limit(new Tally.Family(family), 0, Families[family].Cap)),
             ],
             0
         );

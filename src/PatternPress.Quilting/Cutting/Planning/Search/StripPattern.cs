@@ -26,6 +26,12 @@ internal sealed class StripPattern(StripModel model, int family, int[] placement
         return yield;
     }
 
+    public int CopiesOf(int placement)
+    {
+        var at = Array.IndexOf(placements, placement);
+        return at < 0 ? 0 : copies[at];
+    }
+
     /// <summary>Whether a piece of the placement begins at the position.</summary>
     public bool Passes(int placement, int position)
     {

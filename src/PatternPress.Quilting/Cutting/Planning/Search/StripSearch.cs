@@ -9,18 +9,32 @@ internal sealed class StripSearch
     /// <summary>Nodes between two dives, beside those where all heights are decided.</summary>
     private const int DiveEvery = 8;
 
+    /// <summary>Nodes within which most lists are solved without tightening.</summary>
+    private const int FirstNodes = 200;
+
     private readonly StripModel model;
     private readonly long budget;
     private readonly Totals totals;
     private readonly PatternPool pool = new();
     private readonly Relaxation relaxation;
     private readonly PriorityQueue<Node, (long Bound, int Depth, int Serial)> open = new();
+    private readonly HeightBranching heights;
     private int serial;
+    private int nodes;
 
     /// <summary>Least bound of a node that could not be solved for rounding errors.</summary>
     private long abandoned = long.MaxValue;
 
-    private sealed record Node(Subproblem Problem, long Bound, int Depth, Relaxed.Basis? Start);
+    private sealed record Node(
+        Subproblem Problem,
+        long Bound,
+        int Depth,
+        Relaxed.Basis? Start,
+        Origin? Origin = null
+    );
+
+    /// <summary>How a node came about: the branch, how far it moved the tally, and the fractional total before.</summary>
+    private sealed record Origin(Tally Tally, bool Up, double Moved, double Total);
 
     public StripSearch(StripModel model, long budget)
     {
@@ -29,6 +43,7 @@ internal sealed class StripSearch
         Best = GreedyFill.Of(model, model.Everything);
         Upper = Best.Sum(strip => strip.Times * strip.Pattern.Cost);
         totals = new Totals(model, Upper);
+        heights = new(model);
         relaxation = new(model, pool, totals.Next);
     }
 
@@ -40,29 +55,69 @@ internal sealed class StripSearch
 
     public long Work => relaxation.Work;
 
-    public int Nodes { get; private set; }
-
     public void Run()
     {
         Push(new(model.Everything, 0, 0, null));
-        while (open.TryPeek(out var node, out var key))
+        Explore(FirstNodes);
+        if (open.Count > 0 && Lower < Upper && Work < budget)
+        {
+            // Hard to close: worth the work of tightening the relaxation and beginning again.
+            var root = Tightened();
+            open.Clear();
+            abandoned = long.MaxValue;
+            Push(root);
+            Explore(int.MaxValue);
+        }
+        Lower = Math.Min(open.Count == 0 ? Upper : Lower, abandoned);
+    }
+
+    private void Explore(int most)
+    {
+        for (var count = 0; count < most && open.TryPeek(out var node, out var key); count++)
         {
             Lower = Math.Min(Upper, Math.Max(Lower, key.Bound));
             if (Lower >= Upper || Work > budget)
-                break;
+                return;
             open.Dequeue();
             Expand(node);
-            if (open.Count == 0)
-                Lower = Upper;
         }
-        Lower = Math.Min(Lower, abandoned);
+    }
+
+    /// <summary>The whole list with inequalities that its fractional plans break, as long as they raise the bound.
+    /// </summary>
+    private Node Tightened()
+    {
+        var rounding = new HeightRounding(model, relaxation);
+        var problem = model.Everything;
+        var most = Work + (budget - Work) / 5;
+        var relaxed = relaxation.Solve(problem, Upper, null);
+        while (relaxed.Outcome == Relaxed.Kind.Solved)
+        {
+            var broken = rounding.Broken(relaxed.PerFamily(model), Upper, most);
+            if (broken.Count == 0)
+                break;
+            var more = problem with { Limits = [.. problem.Limits, .. broken] };
+            relaxed = relaxation.Solve(more, Upper, relaxed.End);
+            // Rows that do not bind only cost time.
+            var binding = relaxed.End.Binding.Select(limit => limit.Tally).ToHashSet();
+            problem = more with
+            {
+                Limits =
+                [
+                    .. more.Limits.Where(limit =>
+                        limit.Tally is not Tally.Weighted || binding.Contains(limit.Tally)
+                    ),
+                ],
+            };
+        }
+        return new(problem, Lower, 0, relaxed.End);
     }
 
     private void Push(Node node) => open.Enqueue(node, (node.Bound, -node.Depth, serial++));
 
     private void Expand(Node node)
     {
-        Nodes++;
+        nodes++;
         var relaxed = relaxation.Solve(node.Problem, Upper, node.Start);
         if (relaxed.Outcome == Relaxed.Kind.Failed)
             relaxed = relaxation.Solve(node.Problem, Upper, null);
@@ -74,31 +129,69 @@ internal sealed class StripSearch
             abandoned = Math.Min(abandoned, bound);
             return;
         }
-        var condition = Branching.OnHeights(model, relaxed, out var value);
-        if (condition is null)
+        if (node.Origin is { Tally: Tally.Taller taller } origin)
+            heights.Learn(taller.Height, origin.Up, origin.Moved, relaxed.Total - origin.Total);
+        var tally = Choose(node, relaxed, out var value);
+        if (tally is null)
         {
-            condition = Branching.OnStarts(model, relaxed, out value);
-            if (condition is null)
-            {
-                Keep(WholeFlow.Split(model, relaxed));
-                return;
-            }
-            Dive(node.Problem, relaxed);
+            Keep(WholeFlow.Split(model, relaxed));
+            return;
         }
-        else if (Nodes % DiveEvery == 1)
+        if (tally is not Tally.Taller || nodes % DiveEvery == 1)
             Dive(node.Problem, relaxed);
         if (bound >= Upper)
             return;
 
         var floor = (long)Math.Floor(value);
-        Branch(floor + 1, Limit.None);
-        Branch(0, floor);
+        Branch(floor + 1, Limit.None, floor + 1 - value);
+        Branch(0, floor, value - floor);
 
-        void Branch(long least, long most)
+        void Branch(long least, long most, double moved) =>
+            Push(
+                new(
+                    Within(node.Problem, tally, least, most),
+                    bound,
+                    node.Depth + 1,
+                    relaxed.End,
+                    new(tally, least > 0, moved, relaxed.Total)
+                )
+            );
+    }
+
+    private static Subproblem Within(Subproblem problem, Tally tally, long least, long most) =>
+        problem with
         {
-            var limits = Branching.Tighten(node.Problem.Limits, condition.Value, least, most);
-            Push(new(node.Problem with { Limits = limits }, bound, node.Depth + 1, relaxed.End));
+            Limits = Branching.Tighten(problem.Limits, tally, least, most),
+        };
+
+    /// <summary>What to branch on: numbers of strips by height first, for they decide the total; then what tells plans of
+    /// one total apart. Null if all is whole.</summary>
+    private Tally? Choose(Node node, Relaxed relaxed, out double value)
+    {
+        var choice = heights.Choose(
+            relaxed,
+            (height, count, up) =>
+            {
+                var branch = Within(
+                    node.Problem,
+                    new Tally.Taller(height),
+                    up ? count : 0,
+                    up ? Limit.None : count
+                );
+                var solved = relaxation.Solve(branch, Upper, relaxed.End);
+                return solved.Outcome == Relaxed.Kind.Solved
+                    ? solved.Total - relaxed.Total
+                    : double.PositiveInfinity;
+            }
+        );
+        if (choice is { } chosen)
+        {
+            value = chosen.Strips;
+            return new Tally.Taller(chosen.Height);
         }
+        return Branching.OnFamilies(model, relaxed, out value)
+            ?? Branching.OnPieces(model, relaxed, out value)
+            ?? Branching.OnStarts(model, relaxed, out value);
     }
 
     /// <summary>Fixes what is whole, then strip by strip what is nearly so, solving again in between.</summary>
@@ -135,8 +228,14 @@ internal sealed class StripSearch
         }
     }
 
+    /// <summary>Keeps a plan if it is the shortest so far; pieces it should lack are added first.</summary>
     private void Keep(ImmutableArray<(StripPattern Pattern, long Times)> strips)
     {
+        var rest = strips.Aggregate(
+            model.Everything,
+            (rest, strip) => rest.After(model, strip.Pattern, strip.Times)
+        );
+        strips = [.. strips, .. GreedyFill.Of(model, rest)];
         var total = strips.Sum(strip => strip.Times * strip.Pattern.Cost);
         if (total >= Upper)
             return;

@@ -19,14 +19,14 @@ internal sealed record Subproblem(long[] Demand, ImmutableArray<Limit> Limits, l
         }
         var limits = Limits
             .Select(limit =>
-                !limit.Condition.HoldsFor(model, pattern)
-                    ? limit
-                    : limit with
-                    {
-                        Least = Math.Max(0, limit.Least - times),
-                        Most = limit.Most == Limit.None ? Limit.None : limit.Most - times,
-                    }
-            )
+            {
+                var used = times * limit.Tally.Of(model, pattern);
+                return limit with
+                {
+                    Least = Math.Max(0, limit.Least - used),
+                    Most = limit.Most == Limit.None ? Limit.None : limit.Most - used,
+                };
+            })
             .ToImmutableArray();
         return new(demand, limits, Spent + times * pattern.Cost);
     }

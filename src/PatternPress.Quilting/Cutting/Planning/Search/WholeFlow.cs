@@ -11,14 +11,11 @@ internal static class WholeFlow
         Relaxed relaxed
     )
     {
-        var families = new double[model.Families.Length];
+        var families = relaxed.PerFamily(model);
         var starts = new Dictionary<(int Run, int Placement, int Position), double>();
         foreach (var (pattern, times) in relaxed.Strips)
-        {
-            families[pattern.Family] += times;
-            foreach (var start in pattern.Starts())
-                starts[start] = starts.GetValueOrDefault(start) + times;
-        }
+        foreach (var start in pattern.Starts())
+            starts[start] = starts.GetValueOrDefault(start) + times;
         var left = starts.ToDictionary(start => start.Key, start => (long)Math.Round(start.Value));
 
         var strips = ImmutableArray.CreateBuilder<(StripPattern, long)>();

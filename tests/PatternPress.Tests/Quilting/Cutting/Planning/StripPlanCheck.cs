@@ -1,5 +1,4 @@
 using PatternPress.Quilting.Cutting.Planning;
-using Shouldly;
 
 namespace PatternPress.Tests.Quilting.Cutting.Planning;
 
@@ -8,12 +7,6 @@ namespace PatternPress.Tests.Quilting.Cutting.Planning;
 /// arithmetic.</summary>
 internal static class StripPlanCheck
 {
-    public static void ShouldHold(this StripPlan plan, CutProblem problem)
-    {
-        var fault = Find(plan, problem);
-        fault.ShouldBeNull();
-    }
-
     /// <summary>The first thing wrong with the plan, or null.</summary>
     public static string? Find(StripPlan plan, CutProblem problem)
     {

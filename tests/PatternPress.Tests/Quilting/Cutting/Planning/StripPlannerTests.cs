@@ -56,6 +56,86 @@ public class StripPlannerTests
             ]);
     }
 
+    /// <summary>Worked example at fedest.com (rag quilt): 45 in fabric, 20 squares of 10 in, 4 to a row, 5 rows, 50 in.
+    /// </summary>
+    [Test]
+    public void Twenty_ten_inch_squares_take_fifty_inches() =>
+        Planned(new(360, [new(1, 80, 80, 20, true)]), CutStyle.Plain).Total.ShouldBe(400);
+
+    /// <summary>Quilter's Cache, "startquiltingtwo": 112 pieces of 3 7/8 by 7 3/4 in from 42 in fabric lie 5 to a strip (as
+    /// published); 23 strips of 3 7/8 in follow from that, or fewer of 7 3/4 in where they may be turned.</summary>
+    [Test]
+    public void Turning_is_used_where_it_is_allowed()
+    {
+        var upright = Planned(new(336, [new(1, 62, 31, 112, false)]), CutStyle.Plain);
+        upright.StripCount.ShouldBe(23);
+        upright.Total.ShouldBe(23 * 31);
+        // Ten lie side by side when turned: eleven strips of twice the height hold 110, one more low strip the rest.
+        var turned = Planned(new(336, [new(1, 62, 31, 112, true)]), CutStyle.Thrifty);
+        turned.Total.ShouldBe(11 * 62 + 31);
+    }
+
+    [Test]
+    public void Plain_mixes_only_the_last_strip_of_a_height()
+    {
+        // Each tall piece leaves an end that a short one fits: thrifty uses all ends, plain only one.
+        var problem = new CutProblem(100, [new(1, 60, 30, 4, false), new(2, 40, 20, 4, false)]);
+        Planned(problem, CutStyle.Thrifty).Total.ShouldBe(120);
+        Planned(problem, CutStyle.Plain).Total.ShouldBe(160);
+    }
+
+    [Test]
+    public void Two_layouts_become_one_where_the_fabric_is_the_same()
+    {
+        // 3 and 2 pieces a strip, in whatever mixture, fill two strips; both can be cut alike.
+        var problem = new CutProblem(100, [new(1, 20, 30, 6, false), new(2, 20, 30, 4, false)]);
+        Planned(problem, CutStyle.Plain).Strips.ShouldHaveSingleItem().Copies.ShouldBe(2);
+    }
+
+    [Test]
+    public void Kinds_of_one_size_keep_their_names_and_counts()
+    {
+        var problem = new CutProblem(
+            320,
+            [new(1, 20, 36, 7, true), new(2, 36, 20, 5, true), new(3, 20, 36, 4, false)]
+        );
+        Planned(problem, CutStyle.Thrifty).Proved.ShouldBeTrue();
+    }
+
+    [Test]
+    public void A_thousand_million_pieces_are_planned()
+    {
+        var problem = new CutProblem(
+            336,
+            [
+                new(1, 20, 20, 1_000_000_000, true),
+                new(2, 33, 27, 999_999_999, true),
+                new(3, 52, 41, 123_456_789, false),
+            ]
+        );
+        var plan = Planned(problem, CutStyle.Thrifty);
+        ((double)plan.Gap / plan.Total).ShouldBeLessThan(1e-6);
+    }
+
+    [Test]
+    public void Widths_without_a_common_measure_get_a_plan_with_its_gap()
+    {
+        var problem = new CutProblem(
+            99_999_999,
+            [new(1, 9_999_991, 20, 30, true), new(2, 7_654_321, 33, 44, false)]
+        );
+        var plan = Planned(problem, CutStyle.Thrifty);
+        plan.LowerBound.ShouldBeGreaterThan(0);
+    }
+
+    [Test]
+    public void Nothing_to_cut_takes_no_fabric()
+    {
+        var plan = Planned(new(320, [new(1, 20, 20, 0, false)]), CutStyle.Plain);
+        plan.Total.ShouldBe(0);
+        plan.Proved.ShouldBeTrue();
+    }
+
     private static StripPlan Planned(CutProblem problem, CutStyle style)
     {
         var plan = StripPlanner.Plan(problem, style).ShouldBeOfType<CutResult.Planned>().Plan;
