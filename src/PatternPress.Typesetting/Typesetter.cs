@@ -29,7 +29,7 @@ namespace PatternPress.Typesetting;
 ///         [TableColumn.Share(), TableColumn.Natural(CellAlignment.Number)],
 ///         [new TableRow(new TableCell("Ink") { IsHeader = true }, new TableCell("1 3/8 yd"))])
 ///     {
-///         Header = [new TableRow(new TableCell("Fabric"), new TableCell("Yards"))],
+///         Header = [new TableRow(new TableCell("Item"), new TableCell("Amount"))],
 ///     },
 ///     new Figure(drawing, "Two squares with a diagonal line") { MaxWidth = 200.Pt, MinWidth = 120.Pt });
 /// var document = new Document(new DocumentInformation("Sample", new DateOnly(2026, 11, 1)), styles, [new PageSequence(frame, body)]);

@@ -85,6 +85,10 @@ public static class BlockExploded
             PressArrows(draft, group, block.Block, parts, scale, pressing, 0, 0);
             NumberParts(draft, group, block.Block, parts, scale, rows, rows ? left - 6 : top - 6);
         }
+        else if (order is SewingOrder.Around { Middle: not null } around)
+        {
+            NumberInTurn(draft, around, block.Block, parts, labels, scale);
+        }
         return new(
             draft.Finish(whole.Right + (edge / 2), whole.Bottom + (edge / 2)),
             FigureWords.BlockExploded(block, order, labels, pressing, pattern)
@@ -276,9 +280,9 @@ public static class BlockExploded
         }
     }
 
-    /// <summary>Rows are pressed by turns to the right and to the left, row seams all down.</summary>
+    /// <summary>Rows are pressed by turns to the left and to the right, row seams all down.</summary>
     internal static bool PressesBack(SewingOrder.Group group, int depth, int number) =>
-        !group.Level && depth > 0 && number % 2 == 1;
+        !group.Level && depth > 0 && number % 2 == 0;
 
     private static void NumberParts(
         Draft draft,
@@ -296,6 +300,32 @@ public static class BlockExploded
             Box box = BoxOf(group.Parts[i], block, parts, scale);
             Spot at = rows ? new(near - radius, box.Center.Y) : new(box.Center.X, near - radius);
             draft.Disc((i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), at);
+        }
+    }
+
+    // Units around a middle are numbered inside, beside the label in their middle, away from the seam to come.
+    private static void NumberInTurn(
+        Draft draft,
+        SewingOrder.Around around,
+        Block block,
+        List<(int Unit, Spot At)> parts,
+        IReadOnlyList<string> labels,
+        double scale
+    )
+    {
+        double radius = draft.DiscRadius("0");
+        for (int i = 0; i < around.Parts.Length; i++)
+        {
+            Box box = BoxOf(around.Parts[i], block, parts, scale);
+            int unit = around.Parts[i].Units().First();
+            string label = unit < labels.Count ? labels[unit] : "";
+            double words = Math.Max(LabelSize.Width(label, draft.Style.Large.Value) / 2, 4) + 4;
+            Spot aside = box.Width >= box.Height ? new(radius + words, 0) : new(0, radius + 8);
+            Spot at = box.Center - aside;
+            if (box.Holds(Box.Around(at, 2 * radius, 2 * radius)))
+            {
+                draft.Disc((i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), at);
+            }
         }
     }
 }

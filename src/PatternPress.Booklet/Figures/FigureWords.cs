@@ -81,7 +81,9 @@ internal static class FigureWords
             return order is SewingOrder.Around around
                 ? Sentences(
                     title,
-                    $"Its units go round each other and are joined with partial seams: {Parts(around.Parts)}"
+                    around.Middle is null
+                        ? $"Its units go round each other and are joined with partial seams: {Parts(around.Parts)}"
+                        : $"Around {Part(around.Middle)} go, numbered in the order they are sewn on, {Parts(around.Parts)}; the first seam is sewn only halfway and closed last"
                 )
                 : Sentences(title, "It is a single unit");
         }
@@ -92,7 +94,7 @@ internal static class FigureWords
                 string way =
                     pressing == PressingStyle.Open ? "pressed open"
                     : !group.Level ? "pressed down"
-                    : i % 2 == 1 ? "pressed to the left"
+                    : i % 2 == 0 ? "pressed to the left"
                     : "pressed to the right";
                 return part is SewingOrder.Unit unit
                     ? $"{noun} {i + 1}: {Unit(unit.Index)}."

@@ -1,6 +1,6 @@
-using System.Security;
 using System.Text;
 using PatternPress.Typesetting;
+using PatternPress.Typesetting.Pages;
 
 namespace PatternPress.Pdf.Files;
 
@@ -53,7 +53,7 @@ static class Metadata
         {
             if (value.Length > 0)
             {
-                xmp.Append($"<{name}>{Escaped(value)}</{name}>\n");
+                xmp.Append($"<{name}>{XmlText.Escape(value)}</{name}>\n");
             }
         }
 
@@ -62,7 +62,7 @@ static class Metadata
             if (value.Length > 0)
             {
                 xmp.Append(
-                    $"<{name}><rdf:Alt><rdf:li xml:lang=\"x-default\">{Escaped(value)}</rdf:li></rdf:Alt></{name}>\n"
+                    $"<{name}><rdf:Alt><rdf:li xml:lang=\"x-default\">{XmlText.Escape(value)}</rdf:li></rdf:Alt></{name}>\n"
                 );
             }
         }
@@ -72,16 +72,10 @@ static class Metadata
             if (values.Count > 0)
             {
                 var items = string.Concat(
-                    values.Select(value => $"<rdf:li>{Escaped(value)}</rdf:li>")
+                    values.Select(value => $"<rdf:li>{XmlText.Escape(value)}</rdf:li>")
                 );
                 xmp.Append($"<{name}><rdf:{kind}>{items}</rdf:{kind}></{name}>\n");
             }
         }
     }
-
-    // Characters that XML cannot hold at all are left out.
-    static string Escaped(string text) =>
-        SecurityElement.Escape(
-            string.Concat(text.Where(letter => !char.IsControl(letter) || letter is '\t' or '\n'))
-        ) ?? "";
 }

@@ -24,6 +24,7 @@ public sealed class PP0308_CountsThatDoNotComeOut : CheckingRule
             foreach (
                 Finding finding in Units(context.Making, size)
                     .Concat(Pieces(context.Pattern, size))
+                    .Concat(Forgotten(context.Pattern, size))
                     .Concat(Lengths(size))
             )
             {
@@ -116,6 +117,25 @@ public sealed class PP0308_CountsThatDoNotComeOut : CheckingRule
                     );
                 }
             }
+        }
+    }
+
+    private IEnumerable<Finding> Forgotten(Pattern pattern, SizeMaking size)
+    {
+        var planned = size
+            .Fabrics.SelectMany(plan => plan.Strips)
+            .SelectMany(strip => strip.Segments)
+            .SelectMany(segment => segment.Cuts)
+            .ToHashSet(StringComparer.Ordinal);
+        foreach (Cut cut in size.Cuts.Where(c => c.Count > 0 && !planned.Contains(c.Id)))
+        {
+            yield return FindIn(
+                size.Key,
+                pattern.Fabric(cut.Fabric)?.Span ?? Span.None,
+                $"the pieces {cut.Id} of fabric \"{cut.Fabric}\" are cut from no strip",
+                "cut from this fabric",
+                $"{cut.Count} needed"
+            );
         }
     }
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security;
 using System.Text;
 using PatternPress.Typesetting.Drawings;
 using PatternPress.Typesetting.Fonts;
@@ -37,7 +36,7 @@ public static class PagesAsSvg
             .Append($" width=\"{N(width.Value)}pt\" height=\"{N(height.Value)}pt\"")
             .Append($" viewBox=\"0 0 {N(width.Value)} {N(height.Value)}\"")
             .Append(title is null ? ">" : " role=\"img\">")
-            .Append(title is null ? "" : $"<title>{Escaped(title)}</title>")
+            .Append(title is null ? "" : $"<title>{XmlText.Escape(title)}</title>")
             .Append('\n');
         var clips = 0;
         Write(svg, items, ref clips);
@@ -102,7 +101,7 @@ public static class PagesAsSvg
     {
         svg.Append($"<text x=\"{N(text.X.Value)}\" y=\"{N(text.Baseline.Value)}\"");
         svg.Append(
-            $" font-family=\"{Escaped(text.Face.Family)}\" font-size=\"{N(text.Size.Value)}\""
+            $" font-family=\"{XmlText.Escape(text.Face.Family)}\" font-size=\"{N(text.Size.Value)}\""
         );
         svg.Append(text.Face.Bold ? " font-weight=\"bold\"" : "")
             .Append(text.Face.Italic ? " font-style=\"italic\"" : "");
@@ -119,7 +118,7 @@ public static class PagesAsSvg
             );
         }
 
-        svg.Append($" xml:space=\"preserve\">{Escaped(text.Characters)}</text>\n");
+        svg.Append($" xml:space=\"preserve\">{XmlText.Escape(text.Characters)}</text>\n");
     }
 
     static string Data(VectorPath path)
@@ -148,8 +147,6 @@ public static class PagesAsSvg
 
         return data.ToString();
     }
-
-    static string Escaped(string text) => SecurityElement.Escape(text) ?? "";
 
     static string Lower(Enum value) => value.ToString().ToLowerInvariant();
 

@@ -28,8 +28,9 @@ public sealed class BlockFigureTests
         SewingOrder
             .Of(SampleQuilts.Whirl(9))
             .ShouldBeOfType<SewingOrder.Around>()
+            // The eye, then from the upper bar to the right, as each bar ends flush with the eye on its far side.
             .Units()
-            .ShouldBe([0, 1, 2, 3, 4]);
+            .ShouldBe([3, 0, 1, 4, 2]);
 
     [Test]
     public void A_pinwheel_is_two_rows_of_two() =>
@@ -76,8 +77,10 @@ public sealed class BlockFigureTests
             .Select(o => o.Path.Bounds())
             .ToList();
         edges.Count.ShouldBe(block.Units.Length);
-        double scale =
-            (edges[0].Right - edges[0].Left) / block.Units[0].Place.Width.Inches.ToDouble();
+        double scale = Math.Sqrt(
+            edges.Sum(e => (e.Right - e.Left) * (e.Bottom - e.Top))
+                / (block.Width * block.Height).SquareInches.ToDouble()
+        );
         for (int i = 0; i < edges.Count; i++)
         {
             Sizes()
@@ -118,9 +121,9 @@ public sealed class BlockFigureTests
             )
             .AltText.ShouldBe(
                 "Block L1 pulled apart: Star block with sky in Ink, ray in Amber and core in Foam. "
-                    + "Row 1: square unit of Ink, unit 1 of Amber and Ink and square unit of Ink, seams pressed to the right. "
-                    + "Row 2: unit 1 of Amber and Ink, square unit of Foam and unit 1 of Amber and Ink, seams pressed to the left. "
-                    + "Row 3: square unit of Ink, unit 1 of Amber and Ink and square unit of Ink, seams pressed to the right. "
+                    + "Row 1: square unit of Ink, unit 1 of Amber and Ink and square unit of Ink, seams pressed to the left. "
+                    + "Row 2: unit 1 of Amber and Ink, square unit of Foam and unit 1 of Amber and Ink, seams pressed to the right. "
+                    + "Row 3: square unit of Ink, unit 1 of Amber and Ink and square unit of Ink, seams pressed to the left. "
                     + "Then the rows are joined, seams pressed down."
             );
     }

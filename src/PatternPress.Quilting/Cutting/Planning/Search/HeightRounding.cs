@@ -11,6 +11,9 @@ internal sealed class HeightRounding(StripModel model, Relaxation relaxation)
     /// <summary>Smallest violation worth a row.</summary>
     private const double Enough = 1e-3;
 
+    /// <summary>The same for long lists, as a part of the row's total: less may be rounding errors.</summary>
+    private const double EnoughOfTotal = 1e-8;
+
     /// <summary>How many parts of one of the heights are tried as the unit.</summary>
     private const int Parts = 6;
 
@@ -41,7 +44,7 @@ internal sealed class HeightRounding(StripModel model, Relaxation relaxation)
             double sum = 0;
             for (var family = 0; family < strips.Length; family++)
                 sum += row.Weights[family] * strips[family];
-            if (row.Least - sum > Enough)
+            if (row.Least - sum > Math.Max(Enough, row.Least * EnoughOfTotal))
                 broken.Add(new(new Tally.Weighted([.. row.Weights]), row.Least, Limit.None));
         }
         return broken;

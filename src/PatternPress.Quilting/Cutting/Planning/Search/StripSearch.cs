@@ -91,7 +91,7 @@ internal sealed class StripSearch
         var problem = model.Everything;
         var most = Work + (budget - Work) / 5;
         var relaxed = relaxation.Solve(problem, Upper, null);
-        while (relaxed.Outcome == Relaxed.Kind.Solved)
+        while (relaxed.Outcome == Relaxed.Kind.Solved && Work < most)
         {
             var broken = rounding.Broken(relaxed.PerFamily(model), Upper, most);
             if (broken.Count == 0)
