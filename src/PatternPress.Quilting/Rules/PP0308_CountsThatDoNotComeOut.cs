@@ -24,7 +24,7 @@ public sealed class PP0308_CountsThatDoNotComeOut : CheckingRule
             foreach (
                 Finding finding in Units(context.Making, size)
                     .Concat(Pieces(context.Pattern, size))
-                    .Concat(Forgotten(context.Pattern, size))
+                    .Concat(Forgotten(context, size))
                     .Concat(Lengths(size))
             )
             {
@@ -120,18 +120,28 @@ public sealed class PP0308_CountsThatDoNotComeOut : CheckingRule
         }
     }
 
-    private IEnumerable<Finding> Forgotten(Pattern pattern, SizeMaking size)
+    private IEnumerable<Finding> Forgotten(RuleContext context, SizeMaking size)
     {
+        // A fabric with a piece too wide has no plan; another rule says so.
+        var unplanned = context
+            .Making.Problems.OfType<MakingProblem.PieceDoesNotFit>()
+            .Where(problem => problem.Sizes.Contains(size.Key))
+            .Select(problem => problem.Piece.Cut.Fabric)
+            .ToHashSet(StringComparer.Ordinal);
         var planned = size
             .Fabrics.SelectMany(plan => plan.Strips)
             .SelectMany(strip => strip.Segments)
             .SelectMany(segment => segment.Cuts)
             .ToHashSet(StringComparer.Ordinal);
-        foreach (Cut cut in size.Cuts.Where(c => c.Count > 0 && !planned.Contains(c.Id)))
+        foreach (
+            Cut cut in size.Cuts.Where(c =>
+                c.Count > 0 && !planned.Contains(c.Id) && !unplanned.Contains(c.Fabric)
+            )
+        )
         {
             yield return FindIn(
                 size.Key,
-                pattern.Fabric(cut.Fabric)?.Span ?? Span.None,
+                context.Pattern.Fabric(cut.Fabric)?.Span ?? Span.None,
                 $"the pieces {cut.Id} of fabric \"{cut.Fabric}\" are cut from no strip",
                 "cut from this fabric",
                 $"{cut.Count} needed"
