@@ -231,7 +231,8 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             terms.Add(
                 new(
                     $"strips of {Told(strip.Height)}",
-                    $"{strip.Count} × {Told(strip.Height)}, each {pieces}",
+                    $"{strip.Count} × {Told(strip.Height)}, each {pieces}"
+                        + (strip.End.Sign > 0 ? $", {Told(strip.End)} left at its end" : ""),
                     new Quantity.Measure(length)
                 )
             );

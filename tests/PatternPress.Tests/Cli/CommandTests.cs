@@ -19,7 +19,7 @@ public sealed class CommandTests
         var output = new StringWriter();
         var error = new StringWriter();
         var terminal = new Terminal(output, error, Color: false, Interactive: false, Width: 100);
-        string[] all = arguments[0] is "check" or "build"
+        string[] all = arguments[0] is not ("new" or "schema")
             ? [.. arguments, "--templates", Path.Combine(Repository.Root, "templates")]
             : arguments;
         int code = new Application(terminal, _folder).Run(all);
@@ -109,6 +109,35 @@ public sealed class CommandTests
     {
         Run("explain").Output.ShouldContain("PP0210");
         Run("explain", "pp0210").Output.ShouldContain("## Why it matters");
+    }
+
+    [Test]
+    public void Explain_tells_how_a_number_came_about()
+    {
+        Run("new", "meadow").Code.ShouldBe(0);
+        (int code, string output, string error) = Run("explain", "meadow", "throw", "yards", "B");
+        code.ShouldBe(0, error);
+        output.ShouldStartWith("meadow, throw, fabric B (");
+        output.ShouldContain("left at its end");
+        output.ShouldContain("across 40 in of usable width");
+        output.ShouldContain("once, to straighten the cut edge");
+        output.ShouldContain("up to the next 1/8 yd");
+        // The only pattern of the folder need not be named.
+        Run("explain", "throw", "yards", "B").Output.ShouldBe(output);
+        Run("explain", "throw", "cut", "A1").Output.ShouldContain("pieces");
+        Run("explain", "throw").Output.ShouldContain("fabric B: ");
+    }
+
+    [TestCase("thro yards B", "there is no size \"thro\" in meadow; did you mean \"throw\"?")]
+    [TestCase("throw yads B", "did you mean \"yards\"?")]
+    [TestCase("throw cut A91", "did you mean \"A1\"?")]
+    [TestCase("throw yards", "say which: yards A, B")]
+    public void Explain_offers_the_nearest_known_name(string words, string expected)
+    {
+        Run("new", "meadow").Code.ShouldBe(0);
+        (int code, _, string error) = Run(["explain", "meadow", .. words.Split(' ')]);
+        code.ShouldBe(2);
+        error.ShouldContain(expected);
     }
 
     [Test]
