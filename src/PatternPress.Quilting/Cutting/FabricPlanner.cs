@@ -9,7 +9,8 @@ namespace PatternPress.Quilting.Cutting;
 /// Plans a fabric on a grid of whole numbers: the largest length of which every cut size is a multiple. Nothing is
 /// rounded, so the plan is as exact as the cut sizes.
 /// </summary>
-/// <param name="effort">How much work the search for the shortest plan may spend on one list.</param>
+/// <param name="effort">How much work the search for the shortest plan may spend on one list. It is spent only where a
+/// shorter plan could change what is bought.</param>
 public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
 {
     public FabricPlanner()
@@ -28,7 +29,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         long stock = (list.UsableWidth.Inches / grid).Floor();
         List<Kind> kinds = KindsOf(list, grid, stock);
         var problem = new CutProblem(stock, [.. kinds.Select(kind => kind.Piece)]);
-        var result = StripPlanner.Plan(problem, CutStyle.Plain, effort);
+        CutResult result = Search(CutStyle.Plain);
         if (result is CutResult.Refused refused)
         {
             return new FabricPlanning.Refused(Told(refused.Faults, kinds, list));
@@ -36,7 +37,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         FabricPlan plan = Finish(((CutResult.Planned)result).Plan, kinds, list, grid);
         if (
             house.Plan == PlanStyle.Thrifty
-            && StripPlanner.Plan(problem, CutStyle.Thrifty, effort) is CutResult.Planned thrifty
+            && Search(CutStyle.Thrifty) is CutResult.Planned thrifty
         )
         {
             FabricPlan mixed = Finish(thrifty.Plan, kinds, list, grid);
@@ -46,7 +47,28 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             }
         }
         return new FabricPlanning.Planned(plan);
+
+        CutResult Search(CutStyle style)
+        {
+            var brief = new SearchEffort(Math.Min(SearchEffort.Brief.Steps, effort.Steps));
+            CutResult first = StripPlanner.Plan(problem, style, brief);
+            return
+                first is CutResult.Planned { Plan: { Proved: false } open }
+                && effort.Steps > brief.Steps
+                && Bought(open.LowerBound) < Bought(open.Total)
+                ? StripPlanner.Plan(problem, style, effort)
+                : first;
+        }
+
+        Length Bought(long units) => YardageOf(new Length(grid * units), house).ToBuy;
     }
+
+    private static Yardage YardageOf(Length strips, House house) =>
+        Yardage.RoundUp(
+            (strips + (strips.Sign > 0 ? house.Squaring : Length.Zero)) * (1 + house.Allowance),
+            house.YardStep,
+            house.Thirds
+        );
 
     // Cuts of one size are one kind of piece to the planner.
     private sealed record Kind(CutPiece Piece, ImmutableArray<Cut> Cuts);
@@ -269,7 +291,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             );
         }
         terms.Add(new("needed", "along the fabric", new Quantity.Measure(need)));
-        Yardage yardage = Yardage.RoundUp(need, house.YardStep, house.Thirds);
+        Yardage yardage = YardageOf(sum, house);
         terms.Add(
             new(
                 "to buy",

@@ -127,7 +127,8 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
         && IsSmall(b.Numerator)
         && IsSmall(b.Denominator);
 
-    private static long GreatestCommonDivisor(long a, long b)
+    /// <summary>Of two numbers that are not negative; of 0 and a number, the number.</summary>
+    internal static long GreatestCommonDivisor(long a, long b)
     {
         while (b != 0)
         {

@@ -10,12 +10,13 @@ namespace PatternPress.Benchmarks.Cutting;
 internal static class CuttingBenchmark
 {
     private const string Usage =
-        "cutting [--instances folder] [--lists n] [--quilts n] [--reference-effort seconds]";
+        "cutting [--instances folder] [--lists n] [--quilts n] [--reference-effort seconds] [--patterns folder]";
 
     /// <returns>0 when no plan is wrong, above the reference or short of a published optimum; else 1.</returns>
     public static int Run(string[] args)
     {
         var instances = Path.Combine("..", "shared", "checks", "packing");
+        var patterns = "patterns";
         var (lists, quilts, effort) = (10_000, 1_000, 10.0);
         for (var i = 0; i < args.Length; i += 2)
         {
@@ -25,6 +26,9 @@ internal static class CuttingBenchmark
             {
                 case "--instances":
                     instances = args[i + 1];
+                    break;
+                case "--patterns":
+                    patterns = args[i + 1];
                     break;
                 case "--lists" when int.TryParse(args[i + 1], out var n):
                     lists = n;
@@ -43,6 +47,10 @@ internal static class CuttingBenchmark
         // The first plan pays for the compiler.
         StripPlanner.Plan(RandomCuttingList.Quilt(1), CutStyle.Thrifty);
         var faults = 0;
+        if (Directory.Exists(patterns))
+            faults += YardageBenchmark.Run(patterns);
+        else
+            Console.WriteLine($"no patterns in {patterns}");
         if (File.Exists(Path.Combine(instances, "optima.csv")))
             faults += Published(instances, effort);
         else
@@ -101,6 +109,7 @@ internal static class CuttingBenchmark
     {
         if (count == 0)
             return 0;
+        (int Seed, double Time, int Kinds, long Work)? slowest = null;
         var times = new List<double>();
         var referenceTimes = new List<double>();
         var (faults, proved, equal, unsettled, above, below, worst) = (0, 0, 0, 0, 0, 0, 0.0);
@@ -109,6 +118,8 @@ internal static class CuttingBenchmark
             var problem = draw(seed);
             var (plan, time) = Timed(() => Plan(problem, style, SearchEffort.Usual));
             times.Add(time);
+            if (slowest is null || time > slowest.Value.Time)
+                slowest = (seed, time, problem.Pieces.Length, plan.Work);
             if (StripPlanCheck.Find(plan, problem) is { } wrong)
             {
                 faults++;
@@ -138,6 +149,10 @@ internal static class CuttingBenchmark
         Console.WriteLine(
             $"  proved {proved}, widest gap {worst:P3}; ms: median {At(times, 0.5):F2}, 95 % {At(times, 0.95):F1}, 99 % {At(times, 0.99):F1}, most {times[^1]:F0}"
         );
+        if (slowest is { } slow)
+            Console.WriteLine(
+                $"  slowest: seed {slow.Seed}, {slow.Kinds} kinds, {slow.Time:F0} ms, {slow.Work:N0} steps"
+            );
         if (effort > 0)
             Console.WriteLine(
                 $"  CP-SAT: equal {equal}, below it {below}, above it {above}, unsettled {unsettled}; ms: median {At(referenceTimes, 0.5):F1}, 95 % {At(referenceTimes, 0.95):F0}"

@@ -9,8 +9,9 @@ public static class CutLimits
     /// <summary>Largest width or height, grid units: 10 km at an eighth of a millimetre.</summary>
     public const long Size = 100_000_000;
 
-    /// <summary>Most pieces of one kind.</summary>
-    public const long Count = 1_000_000_000;
+    /// <summary>Most pieces of one kind. Even if each of the most kinds took a strip of the largest height for itself, the
+    /// strips' sum would stay within 64 bits.</summary>
+    public const long Count = 10_000_000;
 
     /// <summary>Most kinds of pieces in one list.</summary>
     public const int Kinds = 250;

@@ -1,6 +1,6 @@
 namespace PatternPress.Quilting.Cutting.Planning.Search;
 
-/// <summary>Whole-number prices of pieces and conditions, as multiples of 1 / <see cref="Scale"/>.</summary>
+/// <summary>Whole-number prices of pieces and conditions, as multiples of 2 to the power of minus <see cref="ScaleBits"/>.</summary>
 internal sealed class Prices(StripModel model)
 {
     public long[] Kind { get; } = new long[model.Demand.Length];
@@ -15,5 +15,5 @@ internal sealed class Prices(StripModel model)
     /// <summary>What pieces of a placement are worth besides, in strips of one family.</summary>
     public Dictionary<int, Dictionary<int, long>> Pieces { get; } = [];
 
-    public long Scale { get; set; }
+    public int ScaleBits { get; set; }
 }

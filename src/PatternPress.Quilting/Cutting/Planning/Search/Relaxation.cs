@@ -52,6 +52,9 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
     private readonly PatternPricer pricer = new(model);
     private long simplexWork;
 
+    /// <summary>What setting one strip into a program costs, in the units of the other work.</summary>
+    private const long ColumnWork = 60;
+
     public long Work => simplexWork + pricer.Work;
 
     private readonly long[] lengths = [.. model.Families.Select(family => family.Cost)];
@@ -75,6 +78,7 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
         var program = new Program(model, problem, costs);
         foreach (var pattern in pool.Patterns)
             program.TryAdd(pattern);
+        simplexWork += pool.Patterns.Count * ColumnWork;
         if (start is not null)
             program.Start(start);
 
@@ -95,12 +99,12 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
             var found = constant - Overvalued(problem, prices, charged, cutoff);
             if (infeasible)
             {
-                if (found > 0)
+                if (found.Sign > 0)
                     return new(Relaxed.Kind.Pruned, cutoff, [], program.End());
             }
-            else if (found > 0)
+            else if (found.Sign > 0)
             {
-                var ceiling = (long)((found + prices.Scale - 1) / prices.Scale);
+                var ceiling = found.ShiftedUp(prices.ScaleBits);
                 bound = Math.Max(bound, isLength ? problem.Spent + nextTotal(ceiling) : ceiling);
                 if (isLength && bound >= cutoff)
                     return new(Relaxed.Kind.Pruned, cutoff, [], program.End());
@@ -115,39 +119,46 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
 
     /// <summary>The most by which the strips of a plan below the cutoff can together be worth more than they are charged
     /// for. Strips are no more than the fabric is long enough for, and no more than pieces.</summary>
-    private Int128 Overvalued(Subproblem problem, Prices prices, long[] charged, long cutoff)
+    private WideSum Overvalued(Subproblem problem, Prices prices, long[] charged, long cutoff)
     {
         var fabric = Math.Max(0, cutoff - 1 - problem.Spent);
-        Int128 pieces = 0;
+        long pieces = 0;
         foreach (var demand in problem.Demand)
             pieces += demand;
-        Int128 byLength = 0;
-        Int128 byCount = 0;
+        var free = false;
+        var byLength = WideSum.Zero;
+        long byCount = 0;
         for (var family = 0; family < charged.Length; family++)
         {
-            var over = pricer.Worth(family) - (Int128)charged[family] * prices.Scale;
+            var length = lengths[family];
+            free |= length == 0;
+            var over = Over(family, charged, prices);
             if (over <= 0)
                 continue;
-            byCount = Int128.Max(byCount, over);
-            var length = lengths[family];
-            byLength = Int128.Max(
+            byCount = Math.Max(byCount, over);
+            byLength = WideSum.Max(
                 byLength,
-                length == 0 ? over * pieces : over * (fabric / length + 1)
+                WideSum.Product(over, length == 0 ? pieces : fabric / length + 1)
             );
         }
         // However strips of different heights are mixed, one family's worth is the most the whole length can gain; a
         // family that costs no length may be had beside them.
-        return Int128.Min(byCount * pieces, lengths.Contains(0) ? 2 * byLength : byLength);
+        return WideSum.Min(WideSum.Product(byCount, pieces), free ? byLength + byLength : byLength);
     }
+
+    /// <summary>How much more the best strip of a family is worth than it is charged for. Prices and charges are scaled
+    /// so that either stays below 2⁶⁰.</summary>
+    private long Over(int family, long[] charged, Prices prices) =>
+        pricer.Worth(family) - (charged[family] << prices.ScaleBits);
 
     private bool Extend(Program program, Prices prices, long[] charged)
     {
         var added = false;
         // One millionth of a unit: less cannot change a total.
-        var least = Math.Max(1, prices.Scale / 1_000_000);
+        var least = Math.Max(1, (1L << prices.ScaleBits) / 1_000_000);
         for (var family = 0; family < model.Families.Length; family++)
         {
-            if (pricer.Worth(family) - (Int128)charged[family] * prices.Scale <= least)
+            if (Over(family, charged, prices) <= least)
                 continue;
             var pattern = pricer.Pattern(family);
             if (pattern.Placements.IsEmpty)
@@ -283,7 +294,7 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
 
         /// <summary>The program's prices rounded to whole multiples of the finest unit that leaves room for sums.</summary>
         /// <param name="constant">What all pieces and limits are worth together.</param>
-        public Prices Prices(bool infeasible, out Int128 constant)
+        public Prices Prices(bool infeasible, out WideSum constant)
         {
             var duals = Simplex.Duals;
             double largest = infeasible ? 1 : Math.Max(1, costs.Max());
@@ -293,31 +304,29 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
                     Math.Abs(duals[row])
                         * (row < kinds ? 1 : problem.Limits[row - kinds].Tally.Heaviest)
                 );
-            var prices = new Prices(model) { Scale = 1 };
+            var prices = new Prices(model);
             // A strip's worth is a sum of up to as many prices as pieces fit and limits hold.
             var room =
                 (double)(1L << 60) / (model.Runs.Max(run => run.Width) + problem.Limits.Length + 2);
-            while (prices.Scale < 1L << 44 && largest * prices.Scale * 2 < room)
-                prices.Scale *= 2;
+            while (prices.ScaleBits < 44 && largest * (1L << prices.ScaleBits) * 2 < room)
+                prices.ScaleBits++;
+            double scale = 1L << prices.ScaleBits;
 
-            constant = 0;
+            constant = WideSum.Zero;
             for (var kind = 0; kind < rowOfKind.Length; kind++)
             {
                 if (rowOfKind[kind] < 0)
                     continue;
-                prices.Kind[kind] = Math.Max(
-                    0,
-                    (long)Math.Floor(duals[rowOfKind[kind]] * prices.Scale)
-                );
-                constant += (Int128)prices.Kind[kind] * problem.Demand[kind];
+                prices.Kind[kind] = Math.Max(0, (long)Math.Floor(duals[rowOfKind[kind]] * scale));
+                constant += WideSum.Product(prices.Kind[kind], problem.Demand[kind]);
             }
             for (var i = 0; i < problem.Limits.Length; i++)
             {
                 var limit = problem.Limits[i];
-                var price = (long)Math.Floor(duals[kinds + i] * prices.Scale);
+                var price = (long)Math.Floor(duals[kinds + i] * scale);
                 if (price == 0 || (price < 0 && limit.Most == Limit.None))
                     continue;
-                constant += (Int128)price * (price > 0 ? limit.Least : limit.Most);
+                constant += WideSum.Product(price, price > 0 ? limit.Least : limit.Most);
                 if (limit.Tally is Tally.Start start)
                 {
                     var key = (start.Run, start.Placement);

@@ -1,5 +1,5 @@
-using System.Numerics;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace PatternPress.Quilting.Cutting.Planning.Search;
 
@@ -187,7 +187,7 @@ internal sealed class Simplex
         return feasible;
     }
 
-    /// <summary>What counts as zero beside a bound: counts may run to a thousand million.</summary>
+    /// <summary>What counts as zero beside a bound: counts may run to millions.</summary>
     private static double Slack(double bound) => Tolerance * Math.Max(1, Math.Abs(bound) * 1e-2);
 
     private bool IsBelow(int position) =>
@@ -241,7 +241,7 @@ internal sealed class Simplex
             if (bland)
                 return entering;
         }
-        Work += costs.Length * 4;
+        Work += (costs.Length * 4) + (rows * 4);
         return entering;
     }
 
@@ -437,15 +437,16 @@ internal sealed class Simplex
     }
 
     /// <summary>target += factor · source, element by element, so that every machine gets the same digits whatever the
-    /// length of its vectors.</summary>
+    /// length of its vectors. Vectors of a fixed length, because methods on Vector of T are not compiled ahead of time.
+    /// </summary>
     private static void AddScaled(Span<double> target, ReadOnlySpan<double> source, double factor)
     {
-        var targets = MemoryMarshal.Cast<double, Vector<double>>(target);
-        var sources = MemoryMarshal.Cast<double, Vector<double>>(source);
-        var by = new Vector<double>(factor);
+        var targets = MemoryMarshal.Cast<double, Vector128<double>>(target);
+        var sources = MemoryMarshal.Cast<double, Vector128<double>>(source);
+        var by = Vector128.Create(factor);
         for (var i = 0; i < targets.Length; i++)
             targets[i] += sources[i] * by;
-        for (var i = targets.Length * Vector<double>.Count; i < target.Length; i++)
+        for (var i = targets.Length * Vector128<double>.Count; i < target.Length; i++)
             target[i] += source[i] * factor;
     }
 }

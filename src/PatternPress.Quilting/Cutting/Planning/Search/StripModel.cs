@@ -1,4 +1,4 @@
-using System.Numerics;
+using PatternPress.Quilting.Measures;
 
 namespace PatternPress.Quilting.Cutting.Planning.Search;
 
@@ -41,11 +41,18 @@ internal sealed class StripModel
     {
         get
         {
-            Int128 area = 0;
-            foreach (var placement in Placements.DistinctBy(placement => placement.Kind))
-                area += (Int128)placement.Width * placement.Height * Demand[placement.Kind];
-            var width = Runs.Max(run => run.Width);
-            return (long)((area + width - 1) / width);
+            var area = WideSum.Zero;
+            var seen = new bool[Demand.Length];
+            foreach (var placement in Placements)
+            {
+                if (!seen[placement.Kind])
+                    area += WideSum.Product(
+                        placement.Width * placement.Height,
+                        Demand[placement.Kind]
+                    );
+                seen[placement.Kind] = true;
+            }
+            return area.DividedUp(Runs.Max(run => run.Width));
         }
     }
 
@@ -93,7 +100,7 @@ internal sealed class StripModel
 
         var unit = lies.Aggregate(
             0L,
-            (unit, lie) => (long)BigInteger.GreatestCommonDivisor(unit, lie.Width)
+            (unit, lie) => Rational.GreatestCommonDivisor(unit, lie.Width)
         );
 
         var placements = lies.Select(lie => new Placement(

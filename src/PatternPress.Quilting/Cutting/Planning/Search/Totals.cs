@@ -1,4 +1,4 @@
-using System.Numerics;
+using PatternPress.Quilting.Measures;
 
 namespace PatternPress.Quilting.Cutting.Planning.Search;
 
@@ -15,7 +15,7 @@ internal sealed class Totals
     {
         unit = model.Heights.Aggregate(
             0L,
-            (unit, height) => (long)BigInteger.GreatestCommonDivisor(unit, height)
+            (unit, height) => Rational.GreatestCommonDivisor(unit, height)
         );
         reached = new bool[(int)Math.Min(Tabulated, unit == 0 ? 1 : highest / unit + 1)];
         reached[0] = true;

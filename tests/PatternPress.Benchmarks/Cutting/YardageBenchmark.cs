@@ -1,0 +1,143 @@
+using System.Diagnostics;
+using PatternPress.Quilting.Compiling;
+using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Reading;
+using PatternPress.Quilting.Resolving;
+using PatternPress.Quilting.Rules;
+using PatternPress.Quilting.Techniques;
+using PatternPress.Source.Diagnostics;
+using PatternPress.Source.Syntax;
+
+namespace PatternPress.Benchmarks.Cutting;
+
+/// <summary>What every fabric of every size of the repository's patterns takes: counted strip by strip the way it is done
+/// by hand (each piece from strips of its own), in the plain style, and mixed freely; and how long the planning takes.
+/// </summary>
+internal static class YardageBenchmark
+{
+    private const int Repeats = 5;
+
+    /// <returns>How many plans are not proved to be the shortest, or are longer than those made by hand.</returns>
+    public static int Run(string folder)
+    {
+        var faults = 0;
+        var times = new List<double>();
+        Length byHand = Length.Zero,
+            plain = Length.Zero,
+            best = Length.Zero;
+        Console.WriteLine(
+            $"{"pattern", -16} {"size", -8} {"fabric", -10} {"by hand", 10} {"plain", 10} {"free mix", 10}   length by hand, plain, free mix; bound; ms"
+        );
+        foreach (var file in Directory.GetFiles(folder, "*.quilt.yaml").Order())
+        {
+            var id = Path.GetFileName(file).Replace(".quilt.yaml", "");
+            foreach (var (size, list) in Lists(id, File.ReadAllText(file)))
+            {
+                var hand = ByHand(list);
+                var (simple, _) = Planned(list, PlanStyle.Plain);
+                var (mixed, time) = Planned(list, PlanStyle.Thrifty);
+                times.Add(time);
+                byHand += hand.ToBuy;
+                plain += simple.Yardage.ToBuy;
+                best += mixed.Yardage.ToBuy;
+                var short_ =
+                    simple.StripsLength > simple.LowerBound
+                    || mixed.StripsLength > mixed.LowerBound;
+                var longer =
+                    simple.Yardage.Exactly > hand.Exactly
+                    || mixed.Yardage.Exactly > simple.Yardage.Exactly;
+                faults += short_ || longer ? 1 : 0;
+                Console.WriteLine(
+                    $"{id, -16} {size, -8} {list.Fabric + (list.Use == FabricUse.Binding ? " binding" : ""), -10} {Yards(hand), 10} {Yards(simple.Yardage), 10} {Yards(mixed.Yardage), 10}   {hand.Exactly}, {simple.Yardage.Exactly}, {mixed.Yardage.Exactly}; {mixed.LowerBound}; {time:F2}{(short_ ? " not proved" : "")}{(longer ? " longer" : "")}"
+                );
+            }
+        }
+        times.Sort();
+        Console.WriteLine(
+            $"{times.Count} plans: by hand {Sum(byHand)}, plain {Sum(plain)}, free mix {Sum(best)}; ms for both styles: median {times[times.Count / 2]:F2}, most {times[^1]:F2}"
+        );
+        return faults;
+
+        static string Sum(Length length) => $"{length.Inches.ToDouble() / 36:F2} yd";
+
+        static string Yards(Yardage yardage) => LengthText.Mixed(yardage.Yards) + " yd";
+    }
+
+    private static (FabricPlan Plan, double Milliseconds) Planned(CuttingList list, PlanStyle style)
+    {
+        var asked = list with
+        {
+            House = list.House with { Plan = style, ThriftyGain = Length.Zero },
+        };
+        var times = new List<double>();
+        FabricPlan? plan = null;
+        for (var i = 0; i < Repeats; i++)
+        {
+            var watch = Stopwatch.StartNew();
+            plan = ((FabricPlanning.Planned)new FabricPlanner().Plan(asked)).Plan;
+            times.Add(watch.Elapsed.TotalMilliseconds);
+        }
+        times.Sort();
+        return (plan!, times[Repeats / 2]);
+    }
+
+    /// <summary>As yardage is estimated without a plan: each kind of piece across the width, its longer side along the
+    /// strip where that fits, nothing taken from the end of another strip.</summary>
+    private static Yardage ByHand(CuttingList list)
+    {
+        var length = Length.Zero;
+        foreach (var cut in list.Cuts)
+        {
+            var (along, across) = (cut.Width, cut.Height);
+            if (cut.Turnable && (along < across || along > list.UsableWidth))
+                (along, across) = (across, along);
+            if (cut.Turnable && along > list.UsableWidth)
+                (along, across) = (across, along);
+            var each = cut.WholeStrip ? 1 : list.UsableWidth.CountOf(along);
+            length += across * ((cut.Count + each - 1) / each);
+        }
+        return Yardage.RoundUp(
+            (length + list.House.Squaring) * (1 + list.House.Allowance),
+            list.House.YardStep,
+            list.House.Thirds
+        );
+    }
+
+    private static List<(string Size, CuttingList List)> Lists(string id, string text)
+    {
+        var noted = new Noting();
+        var reading = new DiagnosticList();
+        var tree = SyntaxTree.Read(id, text);
+        var pattern = PatternReader.Read(id, tree, null, reading)!;
+        var findings = new FindingCollector(pattern.Sizes.Select(size => size.Key));
+        var blocks = QuiltResolver.ResolveBlocks(pattern, findings);
+        Quilt[] quilts =
+        [
+            .. pattern
+                .Sizes.Select(size => QuiltResolver.Resolve(pattern, size, blocks, findings))
+                .OfType<Quilt>(),
+        ];
+        var lists = new List<(string, CuttingList)>();
+        var making = new Maker(TechniqueCatalog.All, noted).Make(pattern, [.. quilts]);
+        var at = 0;
+        foreach (var size in making.Sizes)
+            for (var i = 0; i < size.Fabrics.Length; i++)
+                lists.Add((size.Key, noted.Lists[at++]));
+        return lists;
+    }
+
+    private sealed class Noting : ICuttingPlanner
+    {
+        private readonly FabricPlanner planner = new();
+
+        public List<CuttingList> Lists { get; } = [];
+
+        public FabricPlanning Plan(CuttingList list)
+        {
+            Lists.Add(list);
+            return planner.Plan(list);
+        }
+    }
+}
