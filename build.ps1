@@ -45,6 +45,11 @@ function Invoke-Schema {
     Invoke-Tool run -c Release --project src/PatternPress.Cli -- schema --output out/quilt.schema.json
 }
 
+# Publishes the program for this machine, compiled ahead of time, to out/program/ (on Linux this takes clang or gcc).
+function Invoke-Publish {
+    Invoke-Tool publish src/PatternPress.Cli -c Release --use-current-runtime -o out/program --nologo
+}
+
 # Prints the benchmarks: cutting plans, cold check, full build.
 function Invoke-Bench { Invoke-Tool run -c Release --project tests/PatternPress.Benchmarks }
 

@@ -20,21 +20,26 @@ internal static class PatternLoader
         string housePath = Path.Combine(templates, "house.yaml");
         string houseShown = Path.GetRelativePath(directory, housePath).Replace('\\', '/');
         SyntaxTree house = SyntaxTree.Read(houseShown, ReadBounded(housePath, houseShown));
-        return
-        [
-            .. files
-                .AsParallel()
-                .AsOrdered()
-                .WithDegreeOfParallelism(Math.Min(Environment.ProcessorCount, files.Count))
-                .Select(file =>
-                {
-                    SyntaxTree tree = SyntaxTree.Read(
-                        file,
-                        ReadBounded(Path.Combine(directory, file), file)
-                    );
-                    return WithTexts(Compiler.Compile(PatternFiles.IdOf(file), tree, house));
-                }),
-        ];
+        Compilation Read(string file)
+        {
+            SyntaxTree tree = SyntaxTree.Read(
+                file,
+                ReadBounded(Path.Combine(directory, file), file)
+            );
+            return WithTexts(Compiler.Compile(PatternFiles.IdOf(file), tree, house));
+        }
+
+        // One file alone does without the machinery of many, which takes as long to start as the file takes.
+        return files.Count == 1
+            ? [Read(files[0])]
+            :
+            [
+                .. files
+                    .AsParallel()
+                    .AsOrdered()
+                    .WithDegreeOfParallelism(Math.Min(Environment.ProcessorCount, files.Count))
+                    .Select(Read),
+            ];
     }
 
     /// <summary>The compilation with what is wrong with the designer's texts.</summary>

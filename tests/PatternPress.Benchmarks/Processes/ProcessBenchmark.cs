@@ -5,8 +5,10 @@ using System.Runtime.InteropServices;
 namespace PatternPress.Benchmarks.Processes;
 
 /// <summary>
-/// Times the program as a whole process, as a person meets it: a cold check against an empty console program that
-/// was published the same way, and a full build with its peak memory.
+/// Times the program as a whole process, as a person meets it: a cold check against an empty console program, and a
+/// full build with its peak memory. Both ways of publishing are shown: compiled ahead of time, as the program is
+/// delivered, and on the runtime. Each is set against the empty program on the runtime, and against the one published
+/// the same way.
 /// </summary>
 internal static class ProcessBenchmark
 {
@@ -18,7 +20,9 @@ internal static class ProcessBenchmark
             <OutputType>Exe</OutputType>
             <TargetFramework>net10.0</TargetFramework>
             <InvariantGlobalization>true</InvariantGlobalization>
-            <PublishReadyToRun>true</PublishReadyToRun>
+            <ConcurrentGarbageCollection>false</ConcurrentGarbageCollection>
+            <PublishReadyToRun Condition="'$(PublishAot)' != 'true'">true</PublishReadyToRun>
+            <CppCompilerAndLinker Condition="!Exists('/usr/bin/clang') and Exists('/usr/bin/gcc')">gcc</CppCompilerAndLinker>
           </PropertyGroup>
         </Project>
         """;
@@ -29,43 +33,63 @@ internal static class ProcessBenchmark
         string work = Directory.CreateTempSubdirectory("patternpress-bench-").FullName;
         try
         {
-            string empty = PublishEmpty(work);
-            string program = Publish(
-                Path.Combine(repository, "src", "PatternPress.Cli", "PatternPress.Cli.csproj"),
-                Path.Combine(work, "program"),
-                "patternpress"
+            string project = Path.Combine(
+                repository,
+                "src",
+                "PatternPress.Cli",
+                "PatternPress.Cli.csproj"
             );
+            string emptyProject = WriteEmptyProject(work);
             string[] patterns = Directory.GetFiles(
                 Path.Combine(repository, "patterns"),
                 "*.quilt.yaml"
             );
             Array.Sort(patterns, StringComparer.Ordinal);
-            Console.WriteLine(
-                $"{Runs} runs each, medians; {Environment.ProcessorCount} processors"
-            );
-            Console.WriteLine($"{"", -44} {"wall", 9} {"peak memory", 12} {"to empty", 9}");
-            foreach (string pattern in patterns)
+            string emptyOnRuntime = "";
+            foreach (bool native in new[] { false, true })
             {
-                // In turn, so that both meet the same drift of a shared machine.
-                var base_ = new List<Measured>();
-                var check = new List<Measured>();
-                for (int run = 0; run < Runs; run++)
+                string way = native ? "native" : "runtime";
+                string empty = Publish(
+                    emptyProject,
+                    Path.Combine(work, $"empty-{way}"),
+                    "empty",
+                    native
+                );
+                string program = Publish(project, Path.Combine(work, way), "patternpress", native);
+                emptyOnRuntime = native ? emptyOnRuntime : empty;
+                Console.WriteLine(
+                    $"\n{way}: medians of {Runs} runs, {Environment.ProcessorCount} processors"
+                );
+                Console.WriteLine(
+                    $"{"", -40} {"wall", 9} {"peak memory", 12} {"to empty", 9} {"to empty on the runtime", 24}"
+                );
+                foreach (string pattern in patterns)
                 {
-                    base_.Add(Measure(empty, [], repository));
-                    check.Add(Measure(program, ["check", pattern], repository));
+                    // In turn, so that all meet the same drift of a shared machine.
+                    var onRuntime = new List<Measured>();
+                    var nothing = new List<Measured>();
+                    var check = new List<Measured>();
+                    for (int run = 0; run < Runs; run++)
+                    {
+                        onRuntime.Add(Measure(emptyOnRuntime, [], repository));
+                        nothing.Add(Measure(empty, [], repository));
+                        check.Add(Measure(program, ["check", pattern], repository));
+                    }
+                    Print("empty console program", nothing, nothing, onRuntime);
+                    Print($"check {Path.GetFileName(pattern)}", check, nothing, onRuntime);
                 }
-                Print("empty console program", base_, base_);
-                Print($"check {Path.GetFileName(pattern)}", check, base_);
-            }
-            foreach (string pattern in patterns)
-            {
-                var build = new List<Measured>();
-                for (int run = 0; run < 3; run++)
+                foreach (string pattern in patterns)
                 {
-                    string output = Path.Combine(work, "out");
-                    build.Add(Measure(program, ["build", pattern, "--output", output], repository));
+                    var build = new List<Measured>();
+                    for (int run = 0; run < 3; run++)
+                    {
+                        string output = Path.Combine(work, "out");
+                        build.Add(
+                            Measure(program, ["build", pattern, "--output", output], repository)
+                        );
+                    }
+                    Print($"build {Path.GetFileName(pattern)}", build);
                 }
-                Print($"build {Path.GetFileName(pattern)}", build, null);
             }
             return 0;
         }
@@ -75,18 +99,22 @@ internal static class ProcessBenchmark
         }
     }
 
-    private static void Print(string what, List<Measured> runs, List<Measured>? reference)
+    private static void Print(string what, List<Measured> runs, params List<Measured>[] references)
     {
-        double wall = Median(runs.Select(r => r.Wall.TotalMilliseconds));
         double memory = Median(runs.Select(r => r.PeakBytes / 1e6));
-        string ratio = reference is null
-            ? ""
-            : (wall / Median(reference.Select(r => r.Wall.TotalMilliseconds))).ToString(
-                "0.0 ×",
-                CultureInfo.InvariantCulture
-            );
-        Console.WriteLine($"{what, -44} {wall, 6:0} ms {memory, 9:0} MB {ratio, 9}");
+        string ratios = string.Concat(
+            references.Select(
+                (reference, i) =>
+                    (Wall(runs) / Wall(reference))
+                        .ToString("0.0 ×", CultureInfo.InvariantCulture)
+                        .PadLeft(i == 0 ? 10 : 25)
+            )
+        );
+        Console.WriteLine($"{what, -40} {Wall(runs), 6:0} ms {memory, 9:0} MB{ratios}");
     }
+
+    private static double Wall(List<Measured> runs) =>
+        Median(runs.Select(r => r.Wall.TotalMilliseconds));
 
     private static double Median(IEnumerable<double> values)
     {
@@ -94,16 +122,17 @@ internal static class ProcessBenchmark
         return sorted[sorted.Length / 2];
     }
 
-    private static string PublishEmpty(string work)
+    private static string WriteEmptyProject(string work)
     {
         string folder = Path.Combine(work, "empty-source");
         Directory.CreateDirectory(folder);
-        File.WriteAllText(Path.Combine(folder, "empty.csproj"), EmptyProject);
+        string project = Path.Combine(folder, "empty.csproj");
+        File.WriteAllText(project, EmptyProject);
         File.WriteAllText(Path.Combine(folder, "Program.cs"), "return 0;\n");
-        return Publish(Path.Combine(folder, "empty.csproj"), Path.Combine(work, "empty"), "empty");
+        return project;
     }
 
-    private static string Publish(string project, string output, string name)
+    private static string Publish(string project, string output, string name, bool native)
     {
         Measure(
             "dotnet",
@@ -114,8 +143,8 @@ internal static class ProcessBenchmark
                 "Release",
                 "-r",
                 RuntimeInformation.RuntimeIdentifier,
-                "--self-contained",
-                "false",
+                $"-p:PublishAot={(native ? "true" : "false")}",
+                native ? "--self-contained" : "--no-self-contained",
                 "-o",
                 output,
                 "-v",
@@ -143,10 +172,17 @@ internal static class ProcessBenchmark
         Task<string> complained = process.StandardError.ReadToEndAsync();
         long peak = 0;
         // An ended process no longer tells its peak, so it is asked while it runs.
-        while (!process.WaitForExit(5))
+        while (!process.WaitForExit(2))
         {
             process.Refresh();
-            peak = Math.Max(peak, process.PeakWorkingSet64);
+            try
+            {
+                peak = Math.Max(peak, process.PeakWorkingSet64);
+            }
+            catch (InvalidOperationException)
+            {
+                // It ended between the two questions.
+            }
         }
         TimeSpan wall = Stopwatch.GetElapsedTime(began);
         if (process.ExitCode != 0)
