@@ -13,8 +13,9 @@ public sealed partial class ArchitectureTests
         ["Quilting"] = ["Source"],
         ["Proofing"] = ["Quilting"],
         ["Pdf"] = ["Typesetting"],
+        ["ReadBack"] = ["Typesetting"],
         ["Booklet"] = ["Quilting", "Typesetting"],
-        ["Cli"] = ["Booklet", "Pdf", "Proofing"],
+        ["Cli"] = ["Booklet", "Pdf", "Proofing", "ReadBack"],
     };
 
     private static IEnumerable<string> Projects() => _allowed.Keys;

@@ -58,6 +58,9 @@ public sealed class Templates
     /// <summary>Names of all texts of the language: "cutting", "techniques/geese-four-at-a-time".</summary>
     public IEnumerable<string> Names => words.Keys;
 
+    /// <summary>All texts and settings as the house wrote them.</summary>
+    internal IEnumerable<string> Texts => files.Values.Select(file => file.Text);
+
     /// <summary>Reads the templates.</summary>
     /// <param name="files">The text of each file by its path below the templates folder, with forward slashes.</param>
     /// <param name="language">The pattern's language tag: "en-US" takes the folder <c>en-US</c>, else <c>en</c>.</param>
