@@ -37,7 +37,7 @@ public static class CuttingStrips
         FigureStyle style = palette.Style;
         var draft = new Draft(style);
         double edge = style.Edge.Value,
-            usable = strips.UsableWidth.Inches.ToDouble();
+            usable = strips.StripLength.Inches.ToDouble();
         // "12 strips" over "2 1/2 in" stands before each strip; in little room both on one line.
         string[] heads = [.. strips.Strips.Select(FigureWords.StripCount)];
         string[] sizes = [.. strips.Strips.Select(s => FigureWords.Measure(s.Height, house))];
@@ -95,7 +95,7 @@ public static class CuttingStrips
         draft.Dimension(
             new Spot(left + (usable * scale), y),
             new Spot(left, y),
-            FigureWords.Measure(strips.UsableWidth, house)
+            FigureWords.Measure(strips.StripLength, house)
         );
         return new(
             draft.Finish(left + (usable * scale) + edge, y + foot),

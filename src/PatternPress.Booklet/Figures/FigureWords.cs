@@ -234,7 +234,7 @@ internal static class FigureWords
 
     public static string CuttingStrips(FabricLook fabric, StripList strips, House house) =>
         Sentences(
-            $"Strips cut from fabric {fabric.Key}, {fabric.Name}, across {Measure(strips.UsableWidth, house)} of usable width",
+            $"Strips cut from fabric {fabric.Key}, {fabric.Name}, each {Measure(strips.StripLength, house)} long",
             string.Join(
                 " ",
                 strips.Strips.Select(strip =>

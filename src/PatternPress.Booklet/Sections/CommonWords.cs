@@ -24,12 +24,19 @@ internal static class CommonWords
             .With("seam", context.Sized(i => numbers.Measure(tables.Sizes[i].Seam)))
             .With("seam_test", SeamTest(seam, numbers))
             .With("usable_width", numbers.Measure(UsableWidth(tables, house)))
+            .With("usable_range", UsableRange(house, numbers))
+            .With("strip_length", numbers.Measure(house.StripLength(UsableWidth(tables, house))))
+            .With(
+                "end_squaring",
+                house.EndSquaring.Sign > 0 ? numbers.Measure(house.EndSquaring) : null
+            )
+            .With("shrinkage", PerCent(house.Shrinkage))
             .With("ruler_step", numbers.Measure(house.Ruler.Step))
             .With("press_open", house.Pressing == PressingStyle.Open)
             .With("diagonal", house.Joins == JoinStyle.Diagonal)
             .With("oversize", house.Cutting == CuttingStyle.Oversize)
             .With("squaring", house.Squaring.Sign > 0 ? numbers.Measure(house.Squaring) : null)
-            .With("allowance", Allowance(house))
+            .With("allowance", PerCent(house.Allowance))
             .With("sashing", !tables.Sashing.IsEmpty)
             .With("cornerstones", tables.Placement.Any(p => p.Sashing is { Cornerstones: true }))
             .With("sashing_around", tables.Placement.Any(p => p.Sashing is { Around: true }))
@@ -108,8 +115,13 @@ internal static class CommonWords
             .FirstOrDefault()
         ?? house.UsableWidth;
 
-    private static string? Allowance(House house) =>
-        house.Allowance.Sign > 0 ? $"{LengthText.Mixed(house.Allowance * 100)}\u00a0%" : null;
+    private static string? UsableRange(House house, NumberWords numbers) =>
+        house.UsableWidthTo is { } widest
+            ? $"{numbers.Measure(house.UsableWidth)} to {numbers.Measure(widest)}"
+            : null;
+
+    private static string? PerCent(Rational share) =>
+        share.Sign > 0 ? $"{LengthText.Mixed(share * 100)}\u00a0%" : null;
 
     private static WordAnswer ListOf(ImmutableArray<object?> given, Labels labels) =>
         given[0] is System.Collections.IEnumerable items and not string

@@ -139,9 +139,34 @@ internal static class BackingStep
                 cell.Fabric,
                 "the backing is of"
             );
-            Same("usable width", bought.UsableWidth, cell.FabricWidth, "the panels are");
-            Length need = cell.PanelLength * cell.Panels * (1 + house.Allowance);
-            Same("needed", bought.Yardage.Exactly, need, "the panels take");
+            if (house.Shrinkage.Sign == 0)
+            {
+                Same("usable width", bought.UsableWidth, cell.FabricWidth, "the panels are");
+            }
+            else
+            {
+                Length shrunk = bought.UsableWidth - (bought.UsableWidth * house.Shrinkage);
+                if (
+                    !notes.Ok(
+                        cell.FabricWidth <= shrunk
+                            && cell.FabricWidth + house.Ruler.Step > shrunk
+                            && house.Ruler.Shows(cell.FabricWidth)
+                    )
+                )
+                {
+                    Add(
+                        MistakeKind.Wrong,
+                        "width of a panel",
+                        notes.Told(cell.FabricWidth),
+                        $"{notes.Told(bought.UsableWidth)} of fabric shrink to {notes.Told(shrunk)}"
+                    );
+                }
+            }
+            Length need =
+                ((cell.PanelLength * cell.Panels) + house.Squaring)
+                * (1 + house.Allowance)
+                / (1 - house.Shrinkage);
+            Same("needed", bought.Yardage.Exactly, need, "the panels and allowances take");
             BuyStep.Bought(bench, "requirements for backing", row.Fabric ?? "", bought.Yardage);
         }
 

@@ -72,7 +72,8 @@ internal static class BuyStep
             }
             Length need =
                 (list.Total + (list.Total.Sign > 0 ? bench.House.Squaring : Length.Zero))
-                * (1 + bench.House.Allowance);
+                * (1 + bench.House.Allowance)
+                / (1 - bench.House.Shrinkage);
             Same("needed", cell.Yardage.Exactly, need, "strips and allowances take");
             Bought(bench, table, name, cell.Yardage);
             bench.Leave(

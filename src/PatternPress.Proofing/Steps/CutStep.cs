@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Tables;
 
 namespace PatternPress.Proofing.Steps;
@@ -50,6 +51,7 @@ internal sealed class CutStep
         }
         if (list is not null)
         {
+            Width(list);
             Strips(list);
         }
         foreach (CutRow row in _table.Rows)
@@ -58,6 +60,30 @@ internal sealed class CutStep
             {
                 Row(row, cell, list);
             }
+        }
+    }
+
+    /// <summary>A strip is as long as the ruler shows of what is left when its ends are squared.</summary>
+    private void Width(StripList list)
+    {
+        House house = _bench.House;
+        Length squared =
+            list.UsableWidth - (list.UsableWidth * house.Shrinkage) - house.EndSquaring;
+        if (
+            !Notes.Ok(
+                list.StripLength <= squared
+                    && list.StripLength + house.Ruler.Step > squared
+                    && house.Ruler.Shows(list.StripLength)
+            )
+        )
+        {
+            Add(
+                list.StripLength > squared ? MistakeKind.Short : MistakeKind.Wrong,
+                "",
+                "length of a strip",
+                Notes.Told(list.StripLength),
+                $"its ends squared it has {Notes.Told(squared)}"
+            );
         }
     }
 
@@ -86,13 +112,13 @@ internal sealed class CutStep
                 tallest = Length.Max(tallest, pieces.Height);
                 Pieces(row, strip, pieces);
             }
-            if (!Notes.Ok(used <= list.UsableWidth))
+            if (!Notes.Ok(used <= list.StripLength))
             {
                 Add(
                     MistakeKind.Short,
                     row,
-                    "usable width",
-                    Notes.Told(list.UsableWidth),
+                    "length of a strip",
+                    Notes.Told(list.StripLength),
                     $"the pieces take {Notes.Told(used)}"
                 );
             }
@@ -102,7 +128,7 @@ internal sealed class CutStep
                 row,
                 "left at the end",
                 strip.End,
-                list.UsableWidth - used,
+                list.StripLength - used,
                 "the pieces leave"
             );
             if (!Notes.Ok(tallest == strip.Height))
@@ -195,8 +221,8 @@ internal sealed class CutStep
                 row.Id,
                 "length",
                 cell.Width,
-                list.UsableWidth,
-                "the fabric is wide"
+                list.StripLength,
+                "a strip gives"
             );
         }
         long used = _bench.Used.GetValueOrDefault(row.Id);

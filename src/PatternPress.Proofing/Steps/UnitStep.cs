@@ -135,10 +135,10 @@ internal sealed class UnitStep
                     table.Fabric == fabric
                     && table.Use == FabricUse.Top
                     && table.BySize[_bench.Size] is { } list
-                    && (usable.Sign == 0 || list.UsableWidth < usable)
+                    && (usable.Sign == 0 || list.StripLength < usable)
                 )
                 {
-                    usable = list.UsableWidth;
+                    usable = list.StripLength;
                 }
             }
         }
@@ -233,7 +233,7 @@ internal sealed class UnitStep
             }
             Side($"{which}, segment", null, plan.Segment, set.Segment, way, false);
             Same($"{which}, segments in a unit", set.SegmentsPerUnit, needed.PerUnit, "a unit has");
-            long fit = Order().UsableWidth.CountOf(set.Segment);
+            long fit = Order().StripLength.CountOf(set.Segment);
             Enough(
                 $"{which}, segments from a set",
                 set.SegmentsPerSet,

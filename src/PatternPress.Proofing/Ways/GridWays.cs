@@ -80,7 +80,7 @@ internal static class GridWays
                         "strip",
                         role,
                         sets.Sum(set => set.PerUnit * set.Roles.Count(r => r == role)),
-                        new(Exact.Zero, order.UsableWidth),
+                        new(Exact.Zero, order.StripLength),
                         strip,
                         WholeStrip: true
                     )),

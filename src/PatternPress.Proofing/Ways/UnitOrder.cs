@@ -8,7 +8,7 @@ namespace PatternPress.Proofing.Ways;
 /// <param name="Width">Finished.</param>
 /// <param name="Height">Finished.</param>
 /// <param name="Roles">How many fabrics it has.</param>
-/// <param name="UsableWidth">Of the narrowest of its fabrics.</param>
+/// <param name="StripLength">Of strips of the narrowest of its fabrics.</param>
 /// <param name="Corner">Finished leg of a flipped corner; zero for other kinds.</param>
 internal sealed record UnitOrder(
     string Variant,
@@ -16,6 +16,6 @@ internal sealed record UnitOrder(
     Length Height,
     int Roles,
     Length Seam,
-    Length UsableWidth,
+    Length StripLength,
     Length Corner
 );

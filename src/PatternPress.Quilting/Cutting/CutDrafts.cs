@@ -19,6 +19,10 @@ internal sealed class CutDrafts(Pattern pattern, ImmutableArray<Quilt> quilts)
         (_fabrics.TryGetValue(fabric, out Fabric? known) ? known.UsableWidth : null)
         ?? quilts[size].House.UsableWidth;
 
+    /// <summary>What a strip across the fabric gives once its ends are squared.</summary>
+    public Length StripLength(string fabric, int size) =>
+        quilts[size].House.StripLength(UsableWidth(fabric, size));
+
     public bool IsDirectional(string fabric) =>
         _fabrics.TryGetValue(fabric, out Fabric? known) && known.Directional;
 
@@ -77,7 +81,7 @@ internal sealed class CutDrafts(Pattern pattern, ImmutableArray<Quilt> quilts)
         long count
     )
     {
-        Length width = UsableWidth(fabric, size);
+        Length width = StripLength(fabric, size);
         var cell = new CutDraftCell(width, height, (width, exactHeight), count);
         return Add(fabric, use, purpose, size, cell, wholeStrip: true);
     }

@@ -7,6 +7,8 @@ namespace PatternPress.Quilting.Cutting;
 /// <summary>How one fabric is cut for one size, and how much of it that takes.</summary>
 /// <param name="Fabric">Fabric key.</param>
 /// <param name="Use">For the top, or binding bought apart.</param>
+/// <param name="UsableWidth">The width of fabric it is planned for.</param>
+/// <param name="StripLength">What each strip across that width gives once its ends are squared.</param>
 /// <param name="Style">The style the plan keeps.</param>
 /// <param name="Strips">In the order a person cuts them.</param>
 /// <param name="Squaring">Allowance for straightening the cut edge.</param>
@@ -17,6 +19,7 @@ public sealed record FabricPlan(
     string Fabric,
     FabricUse Use,
     Length UsableWidth,
+    Length StripLength,
     PlanStyle Style,
     ImmutableArray<PlannedStrip> Strips,
     Length Squaring,

@@ -26,7 +26,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         }
         Rational grid = GridOf(list.Cuts);
         // Pieces are multiples of the grid, so what is left of the width below one grid step is of no use anyway.
-        long stock = (list.UsableWidth.Inches / grid).Floor();
+        long stock = Math.Max(0, (list.StripLength.Inches / grid).Floor());
         List<Kind> kinds = KindsOf(list, grid, stock);
         var problem = new CutProblem(stock, [.. kinds.Select(kind => kind.Piece)]);
         CutResult result = Search(CutStyle.Plain);
@@ -64,11 +64,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
     }
 
     private static Yardage YardageOf(Length strips, House house) =>
-        Yardage.RoundUp(
-            (strips + (strips.Sign > 0 ? house.Squaring : Length.Zero)) * (1 + house.Allowance),
-            house.YardStep,
-            house.Thirds
-        );
+        Yardage.RoundUp(house.NeededFor(strips), house.YardStep, house.Thirds);
 
     // Cuts of one size are one kind of piece to the planner.
     private sealed record Kind(CutPiece Piece, ImmutableArray<Cut> Cuts);
@@ -81,7 +77,9 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             Length smaller = Length.Min(cut.Width, cut.Height);
             if (smaller.Sign <= 0)
             {
-                problems.Add(new(cut, PieceProblemKind.NoSize, smaller, Length.Zero));
+                problems.Add(
+                    new(cut, PieceProblemKind.NoSize, smaller, Length.Zero, list.UsableWidth)
+                );
             }
         }
         return problems.ToImmutable();
@@ -169,8 +167,20 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
                 Length narrow = cut.Turnable ? Length.Min(cut.Width, cut.Height) : cut.Width;
                 problems.Add(
                     nothingFits || fault.Reason == CutFaultReason.LargerThanStock
-                        ? new(cut, PieceProblemKind.WiderThanFabric, narrow, list.UsableWidth)
-                        : new(cut, PieceProblemKind.BeyondLimit, narrow, list.UsableWidth)
+                        ? new(
+                            cut,
+                            PieceProblemKind.WiderThanFabric,
+                            narrow,
+                            list.StripLength,
+                            list.UsableWidth
+                        )
+                        : new(
+                            cut,
+                            PieceProblemKind.BeyondLimit,
+                            narrow,
+                            list.StripLength,
+                            list.UsableWidth
+                        )
                 );
             }
         }
@@ -193,7 +203,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             {
                 ImmutableArray<Cut> cuts = kinds[segment.PieceId].Cuts;
                 bool whole = cuts[0].WholeStrip;
-                Length width = whole ? list.UsableWidth : Long(segment.Width);
+                Length width = whole ? list.StripLength : Long(segment.Width);
                 segments.Add(
                     new PlannedSegment(
                         [.. cuts.Select(cut => cut.Id)],
@@ -213,7 +223,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
                     Long(strip.Height),
                     strip.Copies,
                     segments.ToImmutable(),
-                    list.UsableWidth - used
+                    list.StripLength - used
                 )
             );
         }
@@ -230,6 +240,23 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             )
             .ThenBy(s => s.index)
             .Select(s => s.strip);
+
+    private static string Across(CuttingList list)
+    {
+        House house = list.House;
+        string usable = HouseText.Of(list.UsableWidth, house.Unit);
+        string shrunk =
+            house.Shrinkage.Sign > 0
+                ? $", shrunk by {LengthText.Mixed(house.Shrinkage * 100)} %"
+                : "";
+        string squared =
+            house.EndSquaring.Sign > 0
+                ? $", {HouseText.Of(house.EndSquaring, house.Unit)} for squaring the ends"
+                : "";
+        return list.StripLength == list.UsableWidth
+            ? $"across {usable} of usable width"
+            : $"across {usable} of usable width{shrunk}{squared}: {HouseText.Of(list.StripLength, house.Unit)} each";
+    }
 
     private static FabricPlan Price(
         ImmutableArray<PlannedStrip> strips,
@@ -259,13 +286,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
                 )
             );
         }
-        terms.Add(
-            new(
-                "strips together",
-                $"across {Told(list.UsableWidth)} of usable width",
-                new Quantity.Measure(sum)
-            )
-        );
+        terms.Add(new("strips together", Across(list), new Quantity.Measure(sum)));
         Length need = sum;
         if (sum.Sign > 0 && house.Squaring.Sign > 0)
         {
@@ -290,6 +311,18 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
                 )
             );
         }
+        if (sum.Sign > 0 && house.Shrinkage.Sign > 0)
+        {
+            Length before = house.NeededFor(sum);
+            terms.Add(
+                new(
+                    "shrinkage",
+                    $"{LengthText.Mixed(house.Shrinkage * 100)} % of the length bought",
+                    new Quantity.Measure(before - need)
+                )
+            );
+            need = before;
+        }
         terms.Add(new("needed", "along the fabric", new Quantity.Measure(need)));
         Yardage yardage = YardageOf(sum, house);
         terms.Add(
@@ -304,6 +337,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             list.Fabric,
             list.Use,
             list.UsableWidth,
+            list.StripLength,
             style == CutStyle.Plain ? PlanStyle.Plain : PlanStyle.Thrifty,
             strips,
             sum.Sign > 0 ? house.Squaring : Length.Zero,

@@ -18,7 +18,11 @@ public sealed record CuttingList(
     Length UsableWidth,
     House House,
     ImmutableArray<Cut> Cuts
-);
+)
+{
+    /// <summary>What a strip across the fabric gives once its ends are squared.</summary>
+    public Length StripLength => House.StripLength(UsableWidth);
+}
 
 /// <summary>A plan, or all that stands in its way.</summary>
 public abstract record FabricPlanning
@@ -33,7 +37,14 @@ public abstract record FabricPlanning
 /// <summary>A piece that cannot be cut from its fabric.</summary>
 /// <param name="Value">The number at fault, where it is a length.</param>
 /// <param name="Limit">What it was held against.</param>
-public sealed record PieceProblem(Cut Cut, PieceProblemKind Kind, Length Value, Length Limit)
+/// <param name="UsableWidth">Of its fabric.</param>
+public sealed record PieceProblem(
+    Cut Cut,
+    PieceProblemKind Kind,
+    Length Value,
+    Length Limit,
+    Length UsableWidth
+)
 {
     /// <summary>How much is missing or too much.</summary>
     public Length By => Value - Limit;

@@ -18,7 +18,7 @@ internal sealed class LongStrips(CutDrafts drafts, House house, int size, string
     {
         CutDraftCell cell = drafts.Sewn(size, place.Width, place.Height, count);
         (Length length, Length width) = Lie(cell);
-        Length usable = drafts.UsableWidth(fabric, size);
+        Length usable = drafts.StripLength(fabric, size);
         if (length > usable && width < usable && Loss(width) < usable)
         {
             return false;
@@ -53,7 +53,7 @@ internal sealed class LongStrips(CutDrafts drafts, House house, int size, string
             return null;
         }
         Length total = _pieces.Aggregate(Length.Zero, (sum, p) => sum + (p.Length * p.Count));
-        Length usable = drafts.UsableWidth(fabric, size);
+        Length usable = drafts.StripLength(fabric, size);
         Length loss = Loss(_strip.Height);
         long strips = StripJoin.StripsFor(total, usable, loss)!.Value;
         CutDraft draft = drafts.AddWholeStrips(

@@ -241,7 +241,7 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
             {
                 return;
             }
-            Length usable = _drafts.UsableWidth(design.Fabric.Value, size);
+            Length usable = _drafts.StripLength(design.Fabric.Value, size);
             if (BindingPlanner.Plan(quilt, "", usable) is { } plan)
             {
                 _drafts.AddWholeStrips(
@@ -347,7 +347,7 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
             return BindingPlanner.Plan(
                 quilts[size],
                 draft?.Id ?? "",
-                _drafts.UsableWidth(fabric, size)
+                _drafts.StripLength(fabric, size)
             );
         }
 

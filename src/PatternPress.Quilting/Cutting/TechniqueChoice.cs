@@ -35,7 +35,7 @@ internal sealed class TechniqueChoice(
         );
 
     private Length NarrowestWidth(PartGroup part, int size) =>
-        part.Fabrics.Select(fabric => drafts.UsableWidth(fabric, size)).Aggregate(Length.Min);
+        part.Fabrics.Select(fabric => drafts.StripLength(fabric, size)).Aggregate(Length.Min);
 
     private Technique? Asked(
         string method,

@@ -8,8 +8,9 @@ namespace PatternPress.Quilting.Finishing;
 /// <param name="Width">Least width of the finished backing: quilt and overhang.</param>
 /// <param name="Height">Least height of the finished backing.</param>
 /// <param name="FabricWidth">Usable width of the backing fabric.</param>
+/// <param name="PanelWidth">The same once it has shrunk.</param>
 /// <param name="Panels">How many.</param>
-/// <param name="PanelLength">Cut length of each panel; its width is the fabric's.</param>
+/// <param name="PanelLength">Cut length of each panel; its width is what the fabric has once shrunk.</param>
 /// <param name="Seams">Which way the seams run; none for a single panel.</param>
 /// <param name="JoinLoss">Width that each seam takes from the panels together.</param>
 public sealed record BackingPlan(
@@ -18,6 +19,7 @@ public sealed record BackingPlan(
     Length Height,
     Length Overhang,
     Length FabricWidth,
+    Length PanelWidth,
     long Panels,
     Length PanelLength,
     BackingSeams Seams,
@@ -27,7 +29,7 @@ public sealed record BackingPlan(
 )
 {
     /// <summary>Width across the sewn panels.</summary>
-    public Length Across => (FabricWidth * Panels) - (JoinLoss * (Panels - 1));
+    public Length Across => (PanelWidth * Panels) - (JoinLoss * (Panels - 1));
 }
 
 /// <summary>Which way the panels of a backing run.</summary>

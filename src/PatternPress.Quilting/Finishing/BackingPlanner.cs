@@ -7,7 +7,7 @@ namespace PatternPress.Quilting.Finishing;
 
 /// <summary>
 /// Backing from panels as wide as the fabric: the quilt and an overhang on every side, in the direction of panels
-/// that takes less fabric. The overhang is allowance enough; nothing is added for squaring.
+/// that takes less fabric. What straightens a cut edge is added once, as for every fabric.
 /// </summary>
 public static class BackingPlanner
 {
@@ -20,9 +20,11 @@ public static class BackingPlanner
         Length width = house.Ruler.Up(quilt.Width + (house.BackingOverhang * 2));
         Length height = house.Ruler.Up(quilt.Height + (house.BackingOverhang * 2));
         Length loss = house.BackingSeam * 2;
+        Length panelWidth =
+            house.Shrinkage.Sign > 0 ? house.Ruler.Down(house.AsCut(fabricWidth)) : fabricWidth;
         if (
-            StripJoin.StripsFor(width, fabricWidth, loss) is not { } down
-            || StripJoin.StripsFor(height, fabricWidth, loss) is not { } across
+            StripJoin.StripsFor(width, panelWidth, loss) is not { } down
+            || StripJoin.StripsFor(height, panelWidth, loss) is not { } across
         )
         {
             return null;
@@ -34,7 +36,7 @@ public static class BackingPlanner
         (long panels, Length panel) = level ? (across, width) : (down, height);
         Length covered = level ? height : width;
         Length raw = panel * panels;
-        Length need = raw * (1 + house.Allowance);
+        Length need = house.NeededFor(raw);
         Yardage yardage = Yardage.RoundUp(need, house.YardStep, house.Thirds);
         BackingSeams seams =
             panels == 1
@@ -59,7 +61,7 @@ public static class BackingPlanner
         terms.Add(
             new(
                 level ? "panels across" : "panels down",
-                $"{panels} × {Told(fabricWidth)} − {panels - 1} × {Told(loss)} ≥ {Told(covered)}",
+                $"{panels} × {Told(panelWidth)} − {panels - 1} × {Told(loss)} ≥ {Told(covered)}",
                 new Quantity.Count(panels)
             )
         );
@@ -71,13 +73,35 @@ public static class BackingPlanner
             )
         );
         terms.Add(new("panels together", $"{panels} × {Told(panel)}", new Quantity.Measure(raw)));
+        if (house.Squaring.Sign > 0)
+        {
+            terms.Add(
+                new(
+                    "squaring",
+                    "once, to straighten the cut edge",
+                    new Quantity.Measure(house.Squaring)
+                )
+            );
+        }
+        Length straightened = raw + house.Squaring,
+            allowed = straightened * (1 + house.Allowance);
         if (house.Allowance.Sign > 0)
         {
             terms.Add(
                 new(
                     "allowance",
                     $"{LengthText.Mixed(house.Allowance * 100)} %",
-                    new Quantity.Measure(need - raw)
+                    new Quantity.Measure(allowed - straightened)
+                )
+            );
+        }
+        if (house.Shrinkage.Sign > 0)
+        {
+            terms.Add(
+                new(
+                    "shrinkage",
+                    $"{LengthText.Mixed(house.Shrinkage * 100)} % of the length bought",
+                    new Quantity.Measure(need - allowed)
                 )
             );
         }
@@ -90,6 +114,7 @@ public static class BackingPlanner
             height,
             house.BackingOverhang,
             fabricWidth,
+            panelWidth,
             panels,
             panel,
             seams,

@@ -10,6 +10,7 @@ namespace PatternPress.Quilting.Model;
 /// <param name="Use">What the designer calls its role: background, accent …; may be null.</param>
 /// <param name="Directional">Whether the print has an up: pieces may not be turned when cut.</param>
 /// <param name="UsableWidth">Its own usable width; null for the house's.</param>
+/// <param name="UsableWidthTo">The widest it may be, where it has a range of its own.</param>
 /// <param name="Order">Its place in the source, from 0.</param>
 public sealed record Fabric(
     string Key,
@@ -20,6 +21,7 @@ public sealed record Fabric(
     string? Collection,
     bool Directional,
     Length? UsableWidth,
+    Length? UsableWidthTo,
     int Order,
     Span Span
 );

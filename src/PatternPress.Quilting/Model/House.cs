@@ -14,8 +14,18 @@ public sealed record House
     /// <summary>Seam allowance on every edge.</summary>
     public Length Seam { get; init; } = Length.FromInches(0, 1, 4);
 
-    /// <summary>Usable width of fabric, selvages off.</summary>
+    /// <summary>Usable width of fabric, selvages off; of a range of widths the narrowest, at which every number holds.
+    /// </summary>
     public Length UsableWidth { get; init; } = Length.FromInches(40);
+
+    /// <summary>The widest that the fabric may be, where the house names a range.</summary>
+    public Length? UsableWidthTo { get; init; }
+
+    /// <summary>Taken off the usable width of every strip: what squaring both of its ends costs.</summary>
+    public Length EndSquaring { get; init; } = Length.FromInches(0, 1, 2);
+
+    /// <summary>Share of its length and width that a fabric loses when it is washed before it is cut: 1/20 for 5 %.</summary>
+    public Rational Shrinkage { get; init; }
 
     public Ruler Ruler { get; init; } = Ruler.Eighths;
 
@@ -28,7 +38,7 @@ public sealed record House
     /// <summary>Whether a shop cuts thirds of a yard too.</summary>
     public bool Thirds { get; init; }
 
-    /// <summary>Share of its length added to each fabric for shrinkage and mistakes: 1/20 for 5 %.</summary>
+    /// <summary>Share of its length added to each fabric for mistakes: 1/20 for 5 %.</summary>
     public Rational Allowance { get; init; }
 
     /// <summary>Added once to the length of each fabric, for straightening the cut edge.</summary>
@@ -72,6 +82,18 @@ public sealed record House
 
     /// <summary>Techniques the house never uses, by keyword.</summary>
     public ImmutableArray<string> Without { get; init; } = [];
+
+    /// <summary>What a strip across fabric of a usable width gives, on the ruler's marks: the fabric shrunk, the ends
+    /// squared.</summary>
+    public Length StripLength(Length usableWidth) => Ruler.Down(AsCut(usableWidth) - EndSquaring);
+
+    /// <summary>A width of fabric once it has shrunk.</summary>
+    public Length AsCut(Length width) => width * (1 - Shrinkage);
+
+    /// <summary>What to buy of a fabric of which a length is cut: the edge squared, the allowance added, before it
+    /// shrinks.</summary>
+    public Length NeededFor(Length cut) =>
+        cut.Sign > 0 ? (cut + Squaring) * (1 + Allowance) / (1 - Shrinkage) : Length.Zero;
 
     /// <summary>The least unfinished size on one edge: two seams more than finished.</summary>
     public Length Unfinished(Length finished) => finished + (Seam * 2);

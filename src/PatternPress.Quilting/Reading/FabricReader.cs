@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Rules;
 using PatternPress.Source.Syntax;
@@ -42,6 +43,11 @@ internal static class FabricReader
                 ReadContext.Text(value, "color")?.Value.Trim() ?? "",
                 out Color color
             );
+            (Length From, Length? To)? width = context.MeasureRange(
+                value,
+                "usable-width",
+                "usable width"
+            );
             string? Plain(string name) => ReadContext.Text(value, name)?.Value.Trim();
             fabrics.Add(
                 new Fabric(
@@ -52,7 +58,8 @@ internal static class FabricReader
                     Plain("use"),
                     Plain("collection"),
                     ReadContext.Flag(value, "directional", otherwise: false),
-                    context.Measure(value, "usable-width", "usable width"),
+                    width?.From,
+                    width?.To,
                     fabrics.Count,
                     entry.Key.Span
                 )

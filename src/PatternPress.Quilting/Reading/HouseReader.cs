@@ -11,6 +11,9 @@ namespace PatternPress.Quilting.Reading;
 /// <summary>Reads house rules: the house's own file, <c>house:</c> in a pattern, <c>house:</c> in a size's changes.</summary>
 internal static class HouseReader
 {
+    // Cotton shrinks by some 3 to 5 % (common practice, no source); far more is a slip of the pen.
+    private const int MostShrinkage = 25;
+
     /// <param name="start">The rules that hold where the map says nothing.</param>
     public static House Read(MapNode? map, House start, ReadContext context)
     {
@@ -40,14 +43,22 @@ internal static class HouseReader
             }
             return otherwise;
         }
+        (Length From, Length? To)? width = context.MeasureRange(
+            map,
+            "usable-width",
+            "usable width"
+        );
         return start with
         {
             Seam = Measure("seam", start.Seam),
-            UsableWidth = Measure("usable-width", start.UsableWidth),
+            UsableWidth = width?.From ?? start.UsableWidth,
+            UsableWidthTo = width is { } given ? given.To : start.UsableWidthTo,
+            EndSquaring = Measure("end-squaring", start.EndSquaring, allowZero: true),
+            Shrinkage = ReadPerCent(map, "shrinkage", context, MostShrinkage) ?? start.Shrinkage,
             Ruler = new Ruler(Measure("ruler", start.Ruler.Step)),
             YardStep = Measure("yard-step", start.YardStep),
             Thirds = ReadContext.Flag(map, "thirds", start.Thirds),
-            Allowance = ReadPerCent(map, "allowance", context) ?? start.Allowance,
+            Allowance = ReadPerCent(map, "allowance", context, 100) ?? start.Allowance,
             Squaring = Measure("squaring", start.Squaring, allowZero: true),
             Cutting = Choice(
                 "cutting",
@@ -86,7 +97,7 @@ internal static class HouseReader
         };
     }
 
-    private static Rational? ReadPerCent(MapNode map, string key, ReadContext context)
+    private static Rational? ReadPerCent(MapNode map, string key, ReadContext context, int most)
     {
         if (ReadContext.Text(map, key) is not { } text)
         {
@@ -106,13 +117,13 @@ internal static class HouseReader
             );
             return null;
         }
-        if (perCent.Sign < 0 || perCent > 100)
+        if (perCent.Sign < 0 || perCent > most)
         {
             context.Report(
                 PP0215_NotAMeasure.Found(
                     text.Span,
                     key,
-                    $"\"{text.Value}\" is not between 0 % and 100 %"
+                    $"\"{text.Value}\" is not between 0 % and {most} %"
                 )
             );
             return null;

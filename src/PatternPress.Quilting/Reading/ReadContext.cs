@@ -91,6 +91,52 @@ internal sealed class ReadContext(DiagnosticList findings)
     public Length? Measure(MapNode? map, string key, string what, bool allowZero = false) =>
         Text(map, key) is { } scalar ? Measure(scalar.Whole, what, allowZero) : null;
 
+    /// <summary>Reads "40" or "40 to 42", the narrower first; null where the key is missing or is no measure.</summary>
+    public (Length From, Length? To)? MeasureRange(MapNode? map, string key, string what)
+    {
+        if (Text(map, key) is not { } scalar)
+        {
+            return null;
+        }
+        Slice whole = scalar.Whole;
+        int at = whole.Text.IndexOf(" to ", StringComparison.Ordinal);
+        if (at < 0)
+        {
+            return Measure(whole, what) is { } one ? (one, null) : null;
+        }
+        // A unit written once is the unit of both.
+        Slice second = whole.From(at + 4);
+        string first = whole.Text[..at],
+            unit = new([.. second.Text.SkipWhile(c => !IsUnit(c))]);
+        if (unit.Length > 0 && !first.Any(IsUnit))
+        {
+            first = $"{first} {unit}";
+        }
+        if (!LengthText.TryParse(first, Unit, out Length from, out string problem))
+        {
+            Report(PP0215_NotAMeasure.Found(whole.Sub(0, at).Span, what, problem));
+            return null;
+        }
+        if (Measure(second, what) is not { } to)
+        {
+            return null;
+        }
+        if (from.Sign <= 0 || to < from)
+        {
+            Report(
+                PP0215_NotAMeasure.Found(
+                    whole.Span,
+                    what,
+                    $"\"{whole.Text}\" does not run from the narrowest to the widest; write 40 to 42"
+                )
+            );
+            return null;
+        }
+        return (from, to > from ? to : null);
+
+        static bool IsUnit(char c) => char.IsLetter(c) || c is '"';
+    }
+
     /// <summary>Takes a name as a fabric's; reports it where no fabric has it.</summary>
     /// <param name="use">What uses it, for the message: "the sashing".</param>
     public Sourced<string>? FabricName(Slice name, string use)

@@ -28,16 +28,21 @@ public sealed class PP0303_PieceWiderThanFabric : CheckingRule
                     place.Span,
                     $"{place.Name} is wider than fabric \"{cut.Fabric}\"",
                     "this piece",
-                    $"{Wording.Measure(problem.Piece.Value)} needed, {Wording.Measure(problem.Piece.Limit)} usable: {Wording.Measure(problem.Piece.Value - problem.Piece.Limit)} missing",
+                    $"{Wording.Measure(problem.Piece.Value)} needed, {Strip(problem.Piece)}: {Wording.Measure(problem.Piece.Value - problem.Piece.Limit)} missing",
                     hint: cut.Turnable
                         ? "use a smaller block, or a wider fabric (usable-width)"
                         : "a directional print is not turned: use a smaller block, a wider fabric (usable-width), or let it run sideways (directional: no)",
                     others: new Label(
                         context.Pattern.Fabric(cut.Fabric)!.Span,
-                        $"usable width {Wording.Measure(problem.Piece.Limit)}"
+                        $"usable width {Wording.Measure(problem.Piece.UsableWidth)}"
                     )
                 );
             }
         }
     }
+
+    private static string Strip(PieceProblem piece) =>
+        piece.Limit == piece.UsableWidth
+            ? $"{Wording.Measure(piece.Limit)} usable"
+            : $"{Wording.Measure(piece.Limit)} in a strip of {Wording.Measure(piece.UsableWidth)} once its ends are squared";
 }

@@ -37,9 +37,16 @@ public sealed record CutRow(
 public sealed record CutCell(long Count, Length Width, Length Height);
 
 /// <summary>The strips that one size cuts from a fabric.</summary>
+/// <param name="UsableWidth">The width of fabric the strips are planned for.</param>
+/// <param name="StripLength">What each strip gives once its ends are squared.</param>
 /// <param name="Strips">In the order they are cut.</param>
 /// <param name="Total">Length of fabric all strips take together.</param>
-public sealed record StripList(Length UsableWidth, ImmutableArray<StripRow> Strips, Length Total);
+public sealed record StripList(
+    Length UsableWidth,
+    Length StripLength,
+    ImmutableArray<StripRow> Strips,
+    Length Total
+);
 
 /// <summary>Strips that are cut alike.</summary>
 /// <param name="Height">Cut height of each strip.</param>

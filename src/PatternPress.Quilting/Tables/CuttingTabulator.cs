@@ -114,6 +114,7 @@ internal static class CuttingTabulator
             ? null
             : new StripList(
                 plan.UsableWidth,
+                plan.StripLength,
                 [
                     .. plan.Strips.Select(strip => new StripRow(
                         strip.Height,

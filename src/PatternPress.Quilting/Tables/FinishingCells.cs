@@ -23,6 +23,7 @@ public sealed record BindingCell(
 /// <summary>Backing of one size.</summary>
 /// <param name="Width">Least width of the backing.</param>
 /// <param name="Height">Least height.</param>
+/// <param name="FabricWidth">Usable width of the fabric when it is cut.</param>
 /// <param name="Panels">Pieces to cut, the whole width of the fabric.</param>
 /// <param name="PanelLength">Of each.</param>
 /// <param name="JoinLoss">Width that each seam takes.</param>

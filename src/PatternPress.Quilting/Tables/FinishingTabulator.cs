@@ -27,7 +27,7 @@ internal static class FinishingTabulator
                 backing.Width,
                 backing.Height,
                 backing.Overhang,
-                backing.FabricWidth,
+                backing.PanelWidth,
                 backing.Panels,
                 backing.PanelLength,
                 backing.Seams,

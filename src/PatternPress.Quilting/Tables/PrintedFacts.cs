@@ -131,6 +131,7 @@ public static class PrintedFacts
         {
             (_row, _size) = (fabric, size);
             Measure("usable width", list.UsableWidth);
+            Measure("strip length", list.StripLength);
             Measure("together", list.Total);
             for (int i = 0; i < list.Strips.Length; i++)
             {

@@ -152,6 +152,7 @@ public sealed class TablesJson
             list =>
             {
                 Measure("usableWidth", list.UsableWidth);
+                Measure("stripLength", list.StripLength);
                 Measure("together", list.Total);
                 Array("steps", list.Strips, Strip);
             }

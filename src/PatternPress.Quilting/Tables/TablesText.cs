@@ -114,7 +114,9 @@ public sealed class TablesText
 
     private void Strips(string size, StripList list)
     {
-        _text.Append($"{size}: {L(list.Total)} of strips across {L(list.UsableWidth)}\n");
+        _text.Append(
+            $"{size}: {L(list.Total)} of strips across {L(list.UsableWidth)}, each {L(list.StripLength)}\n"
+        );
         foreach (StripRow strip in list.Strips)
         {
             string pieces = string.Join(

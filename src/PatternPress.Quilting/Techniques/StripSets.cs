@@ -82,7 +82,7 @@ internal static class StripSets
         {
             if (set.SegmentsPerSet < 1)
             {
-                return $"a segment of {Told.One(set.Segment)} is wider than the fabric, {Told.One(usableWidth)}";
+                return $"a segment of {Told.One(set.Segment)} is longer than a strip of the fabric, {Told.One(usableWidth)}";
             }
         }
         return null;

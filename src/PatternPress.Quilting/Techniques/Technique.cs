@@ -21,7 +21,7 @@ public abstract class Technique
     /// says why not.
     /// </summary>
     public bool CanMake(UnitForm form, House house, out string reason) =>
-        CanMake(form, house, house.UsableWidth, out reason);
+        CanMake(form, house, house.StripLength(house.UsableWidth), out reason);
 
     /// <summary>Says whether this form can be made so from fabric of a given usable width.</summary>
     public bool CanMake(UnitForm form, House house, Length usableWidth, out string reason)
@@ -71,7 +71,7 @@ public abstract class Technique
         {
             if (!piece.WholeStrip && Length.Min(piece.Width, piece.Height) > usableWidth)
             {
-                return $"its {piece.Name} of {Told.Size(piece.Width, piece.Height)} is wider than the fabric, {Told.One(usableWidth)}";
+                return $"its {piece.Name} of {Told.Size(piece.Width, piece.Height)} is longer than a strip of the fabric, {Told.One(usableWidth)}";
             }
         }
         return null;

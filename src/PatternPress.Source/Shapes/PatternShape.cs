@@ -55,8 +55,24 @@ public sealed class PatternShape
                     "usable-width",
                     Measure(
                         "a usable width",
-                        "Width of fabric that can be cut, selvages off.",
+                        "Width of fabric that can be cut, selvages off; of a range, all holds at the narrow end.",
                         "40 in"
+                    )
+                ),
+                new Key(
+                    "end-squaring",
+                    Measure(
+                        "what squaring the ends takes",
+                        "Taken off the usable width of every strip, for squaring its ends.",
+                        "1/2 in"
+                    )
+                ),
+                new Key(
+                    "shrinkage",
+                    Text(
+                        "the shrinkage",
+                        "Per cent of its length and width that fabric loses when it is washed before it is cut.",
+                        "3 %"
                     )
                 ),
                 new Key(
@@ -87,7 +103,7 @@ public sealed class PatternShape
                     "allowance",
                     Text(
                         "the yardage allowance",
-                        "Per cent added to each fabric for shrinkage and mistakes.",
+                        "Per cent added to the length of each fabric for mistakes.",
                         "5 %"
                     )
                 ),

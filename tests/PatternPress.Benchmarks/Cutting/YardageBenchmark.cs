@@ -91,15 +91,15 @@ internal static class YardageBenchmark
         foreach (var cut in list.Cuts)
         {
             var (along, across) = (cut.Width, cut.Height);
-            if (cut.Turnable && (along < across || along > list.UsableWidth))
+            if (cut.Turnable && (along < across || along > list.StripLength))
                 (along, across) = (across, along);
-            if (cut.Turnable && along > list.UsableWidth)
+            if (cut.Turnable && along > list.StripLength)
                 (along, across) = (across, along);
-            var each = cut.WholeStrip ? 1 : list.UsableWidth.CountOf(along);
+            var each = cut.WholeStrip ? 1 : list.StripLength.CountOf(along);
             length += across * ((cut.Count + each - 1) / each);
         }
         return Yardage.RoundUp(
-            (length + list.House.Squaring) * (1 + list.House.Allowance),
+            list.House.NeededFor(length),
             list.House.YardStep,
             list.House.Thirds
         );

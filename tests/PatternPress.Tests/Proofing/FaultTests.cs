@@ -37,6 +37,8 @@ public sealed class FaultTests
         yield return Case("fabric 44 in wide", h => h with { UsableWidth = Length.FromInches(44) });
         yield return Case("fabric 36 in wide", h => h with { UsableWidth = Length.FromInches(36) });
         yield return Case("ruler of quarters", h => h with { Ruler = new(Eighth * 2) });
+        yield return Case("ends not squared", h => h with { EndSquaring = Length.Zero });
+        yield return Case("fabric that shrinks", h => h with { Shrinkage = new(3, 100) });
         yield return Case("squaring forgotten", h => h with { Squaring = Length.Zero });
         yield return Case("allowance of 10 %", h => h with { Allowance = new(1, 10) });
         yield return Case("shop cuts inches", h => h with { YardStep = Length.FromInches(1) });
@@ -195,6 +197,10 @@ public sealed class FaultTests
         yield return Case(
             "planned for wider fabric",
             plan => plan with { UsableWidth = plan.UsableWidth + Length.FromInches(4) }
+        );
+        yield return Case(
+            "ends left as they are",
+            plan => plan with { StripLength = plan.UsableWidth }
         );
 
         static TestCaseData Case(string name, Func<FabricPlan, FabricPlan> fault) =>

@@ -209,7 +209,7 @@ public sealed class WorkedExampleTests
                         {
                             Pieces = pieces,
                             End = pieces.Aggregate(
-                                list.UsableWidth,
+                                list.StripLength,
                                 (left, p) => left - (p.Length * p.PerStrip)
                             ),
                         };

@@ -60,6 +60,7 @@ internal static class SampleFigures
     public static StripList Strips { get; } =
         new(
             SampleQuilts.In(40),
+            SampleQuilts.In(40),
             [
                 new(
                     SampleQuilts.In(8, 1, 2),

@@ -62,7 +62,7 @@ internal static class SampleQuilts
         Color color,
         string? print,
         int order
-    ) => new(key, name, color, print, null, null, false, null, order, Span.None);
+    ) => new(key, name, color, print, null, null, false, null, null, order, Span.None);
 
     public static Length In(long whole, long numerator = 0, long denominator = 1) =>
         Length.FromInches(whole, numerator, denominator);

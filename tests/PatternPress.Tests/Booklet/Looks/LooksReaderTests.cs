@@ -62,7 +62,7 @@ public sealed class LooksReaderTests
     private static Fabric Fabric(string color)
     {
         Color.TryParse(color, out Color read).ShouldBeTrue();
-        return new Fabric("A", "A", read, null, null, null, false, null, 0, Span.None);
+        return new Fabric("A", "A", read, null, null, null, false, null, null, 0, Span.None);
     }
 
     private static PageLooks Read(string yaml, out int faults)

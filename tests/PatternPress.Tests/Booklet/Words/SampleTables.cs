@@ -85,6 +85,7 @@ internal static class SampleTables
     private static StripList Strips(int count) =>
         new(
             Length.FromInches(40),
+            Length.FromInches(40),
             [
                 new StripRow(
                     Length.FromInches(3, 1, 2),

@@ -8,7 +8,11 @@ namespace PatternPress.Tests.Quilting.Cutting;
 
 public sealed class FabricPlannerTests
 {
-    private static readonly House Bare = House.Default with { Squaring = Length.Zero };
+    private static readonly House Bare = House.Default with
+    {
+        Squaring = Length.Zero,
+        EndSquaring = Length.Zero,
+    };
 
     private static Cut Pieces(
         string id,
@@ -289,6 +293,50 @@ public sealed class FabricPlannerTests
         FabricPlan easy = Planned("40", thrifty with { ThriftyGain = Length.FromYards(5) }, cuts);
         easy.Style.ShouldBe(PlanStyle.Plain);
         easy.Yardage.ShouldBe(plain.Yardage);
+    }
+
+    [Test]
+    public void Squaring_the_ends_is_taken_off_the_width()
+    {
+        // 40 in hold sixteen squares of 2 1/2 in with nothing to spare; half an inch for the ends leaves fifteen.
+        Cut squares = Pieces("A1", "2 1/2", "2 1/2", 16);
+        Planned("40", Bare, squares).Strips.ShouldHaveSingleItem();
+        House house = Bare with { EndSquaring = Written.Inches("1/2") };
+        FabricPlan plan = Planned("40", house, squares);
+        plan.StripLength.ShouldBe(Written.Inches("39 1/2"));
+        plan.UsableWidth.ShouldBe(Written.Inches("40"));
+        plan.StripsLength.ShouldBe(Written.Inches("5"));
+        plan.Derivation.Terms.ShouldContain(t =>
+            t.How.Contains("1/2 in for squaring the ends: 39 1/2 in each", StringComparison.Ordinal)
+        );
+    }
+
+    [Test]
+    public void Shrinking_takes_width_and_length()
+    {
+        House house = Bare with { Shrinkage = new Rational(5, 100) };
+        // 40 in shrink to 38: eight squares of 4 1/2 in, not the eight and a bit of 40; nineteen of 2 in.
+        FabricPlan plan = Planned("40", house, Pieces("A1", "2", "2", 20));
+        plan.StripLength.ShouldBe(Written.Inches("38"));
+        plan.StripsLength.ShouldBe(Written.Inches("4"));
+        // 4 in are what is left of 4 / 0.95.
+        plan.Yardage.Exactly.ShouldBe(Length.FromInches(4) / new Rational(95, 100));
+    }
+
+    [TestCase("40 to 42", "40", "42")]
+    [TestCase("40 in to 42 in", "40", "42")]
+    [TestCase("40 to 42 in", "40", "42")]
+    [TestCase("43", "43", null)]
+    public void A_range_of_widths_counts_at_its_narrow_end(string width, string from, string? to)
+    {
+        SizeMaking size = Makings.Plain(
+            "12",
+            "12",
+            fabric: $"Z: {{name: Z, color: \"#000000\", usable-width: {width}}}"
+        );
+        var fabric = size.Quilt.Pattern.Fabric("Z")!;
+        fabric.UsableWidth.ShouldBe(Written.Inches(from));
+        fabric.UsableWidthTo.ShouldBe(to is null ? null : Written.Inches(to));
     }
 
     // quiltingboard tutorial t280955; scissortailquilting.com; catbirdquilts 2014-02-07: yard fractions in inches.

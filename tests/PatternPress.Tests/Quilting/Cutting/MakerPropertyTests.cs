@@ -116,8 +116,8 @@ public sealed class MakerPropertyTests
                     Length.Zero,
                     (sum, s) => sum + (s.Width * s.PiecesPerStrip)
                 );
-                used.ShouldBeLessThanOrEqualTo(plan.UsableWidth);
-                strip.End.ShouldBe(plan.UsableWidth - used);
+                used.ShouldBeLessThanOrEqualTo(plan.StripLength);
+                strip.End.ShouldBe(plan.StripLength - used);
                 foreach (PlannedSegment segment in strip.Segments)
                 {
                     segment.Height.ShouldBeLessThanOrEqualTo(strip.Height);

@@ -283,7 +283,7 @@ public sealed class MakerTests
             .Problems.ShouldHaveSingleItem()
             .ShouldBeOfType<MakingProblem.PieceDoesNotFit>();
         problem.Sizes.ShouldBe(["t"]);
-        problem.By.ShouldBe(Written.Inches("1 1/2"));
+        problem.By.ShouldBe(Written.Inches("2"));
         making.Sizes[0].Fabric("A").ShouldNotBeNull();
         making.Sizes[1].Fabric("A").ShouldBeNull();
         // What can be printed still is.

@@ -16,7 +16,7 @@ internal static class Makings
         return maker.Make(pattern, [.. Designs.Resolve(pattern)]);
     }
 
-    /// <summary>A quilt of one plain piece: only its finished size matters.</summary>
+    /// <summary>A quilt of one plain piece: only its finished size matters. Published counts are those of the whole width.</summary>
     public static SizeMaking Plain(
         string width,
         string height,
@@ -28,7 +28,7 @@ internal static class Makings
         Making making = Of(
             $$"""
             pattern: {title: T, edition: 1.0.0, date: 2026-01-01, designer: D}
-            house: {usable-width: 40, {{house}} }
+            house: {usable-width: 40, end-squaring: 0, {{house}} }
             fabrics:
               A: {name: Ink, color: "#15233b"}
               B: {name: Amber, color: "#f2a71b"}

@@ -334,7 +334,13 @@ public sealed class GuardingRuleTests
             Problems =
             [
                 new MakingProblem.PieceDoesNotFit(
-                    new PieceProblem(cut, PieceProblemKind.NoSize, Length.Zero, Length.Zero),
+                    new PieceProblem(
+                        cut,
+                        PieceProblemKind.NoSize,
+                        Length.Zero,
+                        Length.Zero,
+                        Length.FromInches(40)
+                    ),
                     ["throw"]
                 ),
                 new MakingProblem.PieceDoesNotFit(
@@ -345,7 +351,8 @@ public sealed class GuardingRuleTests
                         },
                         PieceProblemKind.BeyondLimit,
                         cut.Width,
-                        cut.Width
+                        cut.Width,
+                        Length.FromInches(40)
                     ),
                     ["throw"]
                 ),

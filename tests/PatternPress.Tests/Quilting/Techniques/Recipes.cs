@@ -8,12 +8,14 @@ namespace PatternPress.Tests.Quilting.Techniques;
 /// <summary>Recipes of units written in words.</summary>
 internal static class Recipes
 {
-    public static House Inches { get; } = House.Default;
+    /// <summary>Published batches are counted on the whole width.</summary>
+    public static House Inches { get; } = House.Default with { EndSquaring = Length.Zero };
 
     /// <summary>A seam of 0.75 cm and a ruler in half centimetres.</summary>
     public static House Metric { get; } =
         House.Default with
         {
+            EndSquaring = Length.Zero,
             Seam = Length.FromCentimetres(new Rational(3, 4)),
             Ruler = Ruler.HalfCentimetres,
             Unit = LengthUnit.Centimetre,
@@ -36,7 +38,7 @@ internal static class Recipes
         return way.Recipe(
             form,
             [.. Enumerable.Range(0, form.RoleCount).Select(role => $"F{role}")],
-            house.UsableWidth,
+            house.StripLength(house.UsableWidth),
             house
         );
     }

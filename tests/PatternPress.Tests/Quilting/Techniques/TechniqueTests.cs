@@ -196,7 +196,7 @@ public class TechniqueTests
                             }
                         )
                         {
-                            if (piece.WholeStrip && cut == house.UsableWidth)
+                            if (piece.WholeStrip && cut == house.StripLength(house.UsableWidth))
                             {
                                 continue;
                             }
@@ -354,14 +354,14 @@ public class TechniqueTests
         "half-square upper-left, a on b",
         "20",
         "20",
-        "its large square of 41 3/4 × 41 3/4 in is wider than the fabric, 40 in"
+        "its large square of 41 3/4 × 41 3/4 in is longer than a strip of the fabric, 40 in"
     )]
     [TestCase(
         "rail-strip-sets",
         "rail upright, a b",
         "4",
         "42",
-        "a segment of 42 1/2 in is wider than the fabric, 40 in"
+        "a segment of 42 1/2 in is longer than a strip of the fabric, 40 in"
     )]
     [TestCase(
         "geese-four-at-a-time",
@@ -388,7 +388,7 @@ public class TechniqueTests
         technique
             .CanMake(form, Recipes.Inches, Length.FromInches(12), out string reason)
             .ShouldBeFalse();
-        reason.ShouldBe("a segment of 12 1/2 in is wider than the fabric, 12 in");
+        reason.ShouldBe("a segment of 12 1/2 in is longer than a strip of the fabric, 12 in");
     }
 
     // One segment a set where two are needed for a unit: two sets make one unit.
