@@ -146,7 +146,12 @@ internal sealed class FewerLayouts
         foreach (var one in Families(height, first, replaced))
         foreach (var other in Families(height, second, replaced))
         {
-            if (one == other && model.Families[one].Cap != Limit.None)
+            if (
+                model.Families[one].Cap != Limit.None
+                && model.Families[other].Cap != Limit.None
+                && first + second > 1
+                && !Families(height, first + second, replaced).Contains(one)
+            )
                 continue;
             var width = model.Runs[model.Families[one].Run].Width;
             var kinds = Enumerable
@@ -218,15 +223,26 @@ internal sealed class FewerLayouts
         {
             if (model.Families[family].Height != height)
                 continue;
-            var used = Enumerable
-                .Range(0, layouts.Count)
-                .Where(i => !replaced.Contains(i) && layouts[i].Pattern.Family == family)
-                .Sum(i => layouts[i].Times);
-            if (
-                model.Families[family].Cap == Limit.None
-                || used + times <= model.Families[family].Cap
-            )
+            if (model.Families[family].Cap == Limit.None || LeavesRoom(family))
                 yield return family;
+        }
+
+        // Beside the layouts that stay, in every group of tall strips that the family belongs to.
+        bool LeavesRoom(int family)
+        {
+            foreach (var group in model.Families)
+            {
+                if (group.Cap == Limit.None || group.Height > model.Families[family].Height)
+                    continue;
+                var tally = new Tally.Mixed(group.Height);
+                var used = times;
+                for (var i = 0; i < layouts.Count; i++)
+                    if (!replaced.Contains(i))
+                        used += layouts[i].Times * tally.OfFamily(model, layouts[i].Pattern.Family);
+                if (used > group.Cap)
+                    return false;
+            }
+            return true;
         }
     }
 

@@ -52,15 +52,17 @@ internal static class GreedyFill
                 family =>
                     family.Height == height
                     && family.Cost > 0
-                    && family.Cap == 1 == once
+                    && family.Cap != Limit.None == once
                     && !(once && IsUsedUp(family))
             );
 
         bool IsUsedUp(StripFamily family) =>
             problem.Limits.Any(limit =>
-                limit.Most <= 0
-                && limit.Tally is Tally.Family tally
-                && model.Families[tally.Index] == family
+                limit.Tally is Tally.Mixed mixed
+                && family.Height >= mixed.Height
+                && strips
+                    .Where(strip => mixed.OfFamily(model, strip.Item1.Family) > 0)
+                    .Sum(strip => strip.Item2) >= limit.Most
             );
     }
 

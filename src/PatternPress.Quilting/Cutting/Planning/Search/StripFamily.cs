@@ -4,5 +4,5 @@ namespace PatternPress.Quilting.Cutting.Planning.Search;
 /// <param name="Run">Index of the run its pieces come from.</param>
 /// <param name="First">The tallest placement it may hold: the run from there to its end.</param>
 /// <param name="Cost">Fabric length one strip takes, grid units.</param>
-/// <param name="Cap">How many strips of the family a plan may have.</param>
+/// <param name="Cap">How many strips of the family and of taller ones of its kind a plan may have together.</param>
 internal sealed record StripFamily(int Run, int First, long Height, long Cost, long Cap);

@@ -31,7 +31,11 @@ internal sealed class StripModel
                 .. Enumerable
                     .Range(0, Families.Length)
                     .Where(family => Families[family].Cap != Limit.None)
-                    .Select(family => new Limit(new Tally.Family(family), 0, Families[family].Cap)),
+                    .Select(family => new Limit(
+                        new Tally.Mixed(Families[family].Height),
+                        0,
+                        Families[family].Cap
+                    )),
             ],
             0
         );
@@ -112,9 +116,16 @@ internal sealed class StripModel
             .ToArray();
         var width = (int)(problem.Width / unit);
 
-        // Thrifty: one run of everything, a family per height. Plain: the same families, each at most once, and beside
-        // them for each height an unlimited family whose run ends with that height.
+        // Thrifty: one run of everything, a family per height. Plain: the same families, but of the strips at least so tall
+        // no more than there are heights of flat pieces, and beside them for each height an unlimited family whose run ends with that
+        // height.
         var heights = placements.Select(placement => placement.Height).Distinct().ToArray();
+        // Heights of kinds that lie as flat as they can: a strip that only an upright piece needs is none of them.
+        var flat = placements
+            .GroupBy(placement => placement.Kind)
+            .Select(kind => kind.Min(placement => placement.Height))
+            .Distinct()
+            .ToArray();
         var runs = new List<PlacementRun> { new(0, placements.Length, width) };
         var families = new List<StripFamily>();
         foreach (var height in heights)
@@ -125,7 +136,9 @@ internal sealed class StripModel
             {
                 families.Add(new(runs.Count, first, height, height, long.MaxValue));
                 runs.Add(new(first, end, width));
-                families.Add(new(0, first, height, height, 1));
+                families.Add(
+                    new(0, first, height, height, Math.Max(1, flat.Count(other => other >= height)))
+                );
             }
             else
                 families.Add(new(0, first, height, height, long.MaxValue));

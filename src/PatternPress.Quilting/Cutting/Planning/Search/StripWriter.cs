@@ -33,7 +33,7 @@ internal static class StripWriter
                 var copies = Math.Min(rest, alike);
                 Take(model, segments, copies, left);
                 rest -= copies;
-                strips.Add(new(Height(model, pattern, segments), copies, Plain(segments)));
+                strips.Add(new(Height(segments), copies, Plain(segments)));
             }
 
         return
@@ -106,19 +106,10 @@ internal static class StripWriter
             left[portion.Kind][portion.Member] -= portion.Segment.Count * copies;
     }
 
-    /// <summary>A strip without its tallest pieces may be cut lower; one that is mixed stays as tall as it was, because
-    /// the lower height may have its one mixed strip already.</summary>
-    private static long Height(
-        StripModel model,
-        StripPattern pattern,
-        ImmutableArray<Portion> portions
-    )
-    {
-        var family = model.Families[pattern.Family];
-        var tallest = portions.Max(portion => portion.Segment.Height);
-        var mixed = portions.Any(portion => portion.Segment.Height != tallest);
-        return mixed && family.Cap != Limit.None ? family.Height : tallest;
-    }
+    /// <summary>A strip is no taller than the tallest of its pieces: where strips may be mixed but so often, a lower one
+    /// may take the place of a taller one.</summary>
+    private static long Height(ImmutableArray<Portion> portions) =>
+        portions.Max(portion => portion.Segment.Height);
 
     private static ImmutableArray<StripSegment> Plain(ImmutableArray<Portion> portions) =>
         [

@@ -29,6 +29,15 @@ internal abstract record Tally
         public override long OfFamily(StripModel model, int family) => family == Index ? 1 : 0;
     }
 
+    /// <summary>Strips at least so tall of the families that hold other heights too and may not be cut at will.</summary>
+    public sealed record Mixed(long Height) : Tally
+    {
+        public override long OfFamily(StripModel model, int family) =>
+            model.Families[family].Cap != Limit.None && model.Families[family].Height >= Height
+                ? 1
+                : 0;
+    }
+
     /// <summary>Pieces of one placement in strips of one family.</summary>
     public sealed record Pieces(int InFamily, int Placement) : Tally
     {

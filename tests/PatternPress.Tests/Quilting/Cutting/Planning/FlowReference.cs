@@ -42,13 +42,9 @@ internal static class FlowReference
             if (style == CutStyle.Plain)
             {
                 var same = lies.Where(lie => lie.Height == height).ToArray();
-                Flow(same, [height], long.MaxValue);
+                Flow(same, [height], limited: false);
             }
-        Flow(
-            lies,
-            [.. lies.Select(lie => lie.Height).Distinct()],
-            style == CutStyle.Plain ? 1 : long.MaxValue
-        );
+        Flow(lies, [.. lies.Select(lie => lie.Height).Distinct()], style == CutStyle.Plain);
 
         for (var kind = 0; kind < made.Length; kind++)
             model.Add(LinearExpr.Sum(made[kind]) >= problem.Pieces[kind].Count);
@@ -68,7 +64,7 @@ internal static class FlowReference
 
         // One network: strips of each height begin at position 0 before the first piece of that height, take pieces from
         // the tallest to the shortest, and may end anywhere.
-        void Flow(Lie[] pieces, long[] heights, long cap)
+        void Flow(Lie[] pieces, long[] heights, bool limited)
         {
             var width = (int)problem.Width;
             var into = new Dictionary<(int Stage, int Position), List<(IntVar Var, int Sign)>>();
@@ -79,9 +75,20 @@ internal static class FlowReference
                 list.Add((variable, sign));
             }
 
+            var soTall = new List<IntVar>();
+            var flat = lies.GroupBy(lie => lie.Kind)
+                .Select(kind => kind.Min(lie => lie.Height))
+                .Distinct()
+                .ToList();
             foreach (var height in heights)
             {
-                var count = model.NewIntVar(0, Math.Min(cap, most / height), "");
+                var count = model.NewIntVar(0, most / height, "");
+                // Of the strips at least so tall no more than there are heights of pieces that lie flat.
+                soTall.Add(count);
+                if (limited)
+                    model.Add(
+                        LinearExpr.Sum(soTall) <= Math.Max(1, flat.Count(other => other >= height))
+                    );
                 strips.Add(count);
                 costs.Add(height);
                 Link(Array.FindIndex(pieces, piece => piece.Height == height), 0, count, 1);

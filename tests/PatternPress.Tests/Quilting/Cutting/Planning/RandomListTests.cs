@@ -41,7 +41,7 @@ public class RandomListTests
     {
         for (var seed = 0; seed < 150; seed++)
         {
-            var plan = Plan(RandomCuttingList.Quilt(seed), style, new(5_000_000));
+            var plan = Plan(RandomCuttingList.Quilt(seed), style, SearchEffort.Brief);
             plan.Gap.ShouldBeLessThanOrEqualTo(plan.Total / 50, $"seed {seed}");
         }
     }

@@ -43,6 +43,8 @@ internal static class StripPlanCheck
                     return $"piece {piece.Id} ends at {left}, the strip at {problem.Width}";
                 made[piece.Id] += segment.Count * strip.Copies;
             }
+            if (strip.Segments.All(segment => segment.Height < strip.Height))
+                return $"a strip of height {strip.Height} is taller than its pieces";
             top += strip.Height * strip.Copies;
         }
 
@@ -54,20 +56,35 @@ internal static class StripPlanCheck
         if (plan.LowerBound > plan.Total)
             return $"the bound {plan.LowerBound} is above the plan {plan.Total}";
         if (plan.Style == CutStyle.Plain)
-            return FindMixing(plan);
+            return FindMixing(plan, problem);
         return null;
     }
 
-    /// <summary>Of each height at most one strip may hold pieces of another height as well.</summary>
-    private static string? FindMixing(StripPlan plan)
+    /// <summary>Of the strips at least so tall no more may hold pieces of another height than there are heights of
+    /// pieces.</summary>
+    private static string? FindMixing(StripPlan plan, CutProblem problem)
     {
-        foreach (var group in plan.Strips.GroupBy(strip => strip.Height))
+        // As flat as they can lie.
+        var heights = problem
+            .Pieces.Where(piece => piece.Count > 0)
+            .Select(piece =>
+                !piece.Turnable ? piece.Height
+                : Math.Max(piece.Width, piece.Height) <= problem.Width
+                    ? Math.Min(piece.Width, piece.Height)
+                : Math.Max(piece.Width, piece.Height)
+            )
+            .ToHashSet();
+        foreach (var height in plan.Strips.Select(strip => strip.Height).Distinct())
         {
-            var mixed = group
-                .Where(strip => strip.Segments.Any(segment => segment.Height != strip.Height))
+            var mixed = plan
+                .Strips.Where(strip =>
+                    strip.Height >= height
+                    && strip.Segments.Any(segment => segment.Height != strip.Height)
+                )
                 .Sum(strip => strip.Copies);
-            if (mixed > 1)
-                return $"{mixed} strips of height {group.Key} are mixed, the plain style allows one";
+            var most = Math.Max(1, heights.Count(other => other >= height));
+            if (mixed > most)
+                return $"{mixed} strips of height {height} and more are mixed, the plain style allows {most}";
         }
         return null;
     }

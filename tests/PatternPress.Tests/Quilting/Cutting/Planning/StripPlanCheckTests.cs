@@ -70,6 +70,17 @@ public class StripPlanCheckTests
     }
 
     [Test]
+    public void A_strip_taller_than_its_pieces_is_found()
+    {
+        var problem = new CutProblem(100, [new(1, 60, 30, 1, false), new(2, 40, 20, 1, false)]);
+        Strip tall = new(30, 1, [new(1, 1, false, 60, 30)]);
+        Strip wasteful = new(30, 1, [new(2, 1, false, 40, 20)]);
+        StripPlanCheck
+            .Find(new(CutStyle.Thrifty, 100, [tall, wasteful], 30, 0), problem)
+            .ShouldNotBeNull();
+    }
+
+    [Test]
     public void A_bound_above_the_plan_is_found()
     {
         var plan = Right(CutStyle.Thrifty);
