@@ -47,7 +47,7 @@ function Invoke-Schema {
 
 # Publishes the program for this machine, compiled ahead of time, to out/program/ (on Linux this takes clang or gcc).
 function Invoke-Publish {
-    Invoke-Tool publish src/PatternPress.Cli -c Release --use-current-runtime -o out/program --nologo
+    Invoke-Tool publish src/PatternPress.Cli -p:PublishAot=true -o out/program --nologo
 }
 
 # Prints the benchmarks: cutting plans, cold check, full build.
