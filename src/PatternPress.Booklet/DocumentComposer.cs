@@ -37,19 +37,15 @@ public sealed class DocumentComposer
     public ImmutableArray<DocumentPlan> Plans => templates.Documents;
 
     /// <summary>Composes one document for one paper.</summary>
-    public ComposedDocument Compose(DocumentPlan plan, PaperSize paper)
+    /// <param name="own">A section that is not in the catalogue, for a document of another kind.</param>
+    public ComposedDocument Compose(DocumentPlan plan, PaperSize paper, Section? own = null)
     {
-        var diagnostics = new DiagnosticList();
-        var context = new SectionContext(
-            manuscript,
-            templates,
+        SectionContext context = Begin(plan, paper);
+        ImmutableArray<(string Name, ImmutableArray<Block> Blocks)> sections = Build(
+            context,
             plan,
-            paper,
-            [.. plan.Sections],
-            palette,
-            diagnostics
+            own
         );
-        ImmutableArray<(string Name, ImmutableArray<Block> Blocks)> sections = Build(context, plan);
         PatternInfo info = manuscript.Pattern.Info;
         var document = new Document(
             new DocumentInformation(TitleOf(plan), info.Date)
@@ -63,8 +59,12 @@ public sealed class DocumentComposer
             context.Theme.Styles,
             Sequences(sections, plan, context)
         );
-        return new ComposedDocument(plan, paper, document, diagnostics.ToImmutable());
+        return new ComposedDocument(plan, paper, document, context.Diagnostics.ToImmutable());
     }
+
+    /// <summary>What sections of one document are built from.</summary>
+    internal SectionContext Begin(DocumentPlan plan, PaperSize paper) =>
+        new(manuscript, templates, plan, paper, [.. plan.Sections], palette, new DiagnosticList());
 
     private string TitleOf(DocumentPlan plan)
     {
@@ -74,7 +74,8 @@ public sealed class DocumentComposer
 
     private static ImmutableArray<(string Name, ImmutableArray<Block> Blocks)> Build(
         SectionContext context,
-        DocumentPlan plan
+        DocumentPlan plan,
+        Section? own
     )
     {
         var built = new ImmutableArray<Block>[plan.Sections.Length];
@@ -82,7 +83,8 @@ public sealed class DocumentComposer
         {
             for (int i = 0; i < plan.Sections.Length; i++)
             {
-                Section section = SectionCatalog.Find(plan.Sections[i])!;
+                Section section =
+                    own?.Name == plan.Sections[i] ? own : SectionCatalog.Find(plan.Sections[i])!;
                 if (section.ComesLast == last)
                 {
                     built[i] = WithNotes(section.Build(context), section.Name, context);

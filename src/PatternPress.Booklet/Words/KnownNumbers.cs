@@ -82,7 +82,8 @@ public sealed partial class KnownNumbers
         return new KnownNumbers(
             bySize.ToFrozenDictionary(size => size.Key, size => size.Value.ToFrozenSet()),
             templates
-                .Texts.Append(manuscript.Source?.Source.Text ?? "")
+                .Texts.Concat(templates.Labels.Names.Select(name => templates.Labels[name]))
+                .Append(manuscript.Source?.Source.Text ?? "")
                 .SelectMany(In)
                 .Concat(
                     new[]

@@ -30,4 +30,11 @@ internal static class CommonOptions
             Description =
                 "The folder of house rules, words, looks and fonts. Without it: the nearest folder templates.",
         };
+
+    public static Option<string> Output() =>
+        new("--output")
+        {
+            Description = "The folder to write to; each pattern gets a folder of its own in it.",
+            DefaultValueFactory = _ => "out",
+        };
 }

@@ -26,6 +26,7 @@ internal sealed class PatternBuilder(
     TemplateLoader loader,
     string output,
     (string Name, PaperSize Size)[] papers,
+    EditionFiles editions,
     Func<Compilation, ProofReport> prove
 )
 {
@@ -57,6 +58,7 @@ internal sealed class PatternBuilder(
             Diagnostics =
             [
                 .. compilation.Diagnostics,
+                .. EditionFindings.Of(compilation, editions),
                 .. templates.Diagnostics,
                 // The same words stand in several documents: one finding is enough.
                 .. files

@@ -5,7 +5,7 @@ namespace PatternPress.Quilting.Rules;
 /// <summary>
 /// Every rule by code. A table that can be searched by eye; nothing is scanned for. Codes: PP01 reading YAML, PP02
 /// names, maps and arithmetic of the quilt, PP03 cutting and sewing, PP04 words, colors and figures, PP05 page layout,
-/// PP09 internal. A released code is never given to another fault (RELEASED.txt).
+/// PP06 editions, PP09 internal. A released code is never given to another fault (RELEASED.txt).
 /// </summary>
 public static class RuleCatalog
 {

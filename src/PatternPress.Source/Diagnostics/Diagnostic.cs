@@ -7,7 +7,7 @@ namespace PatternPress.Source.Diagnostics;
 /// JSON and so on) is decided elsewhere.
 /// </summary>
 /// <param name="Code">"PP" and four digits; never reused. PP01 reading, PP02 quilt arithmetic, PP03 cutting, PP04 words
-/// and figures, PP05 page layout, PP09 internal.</param>
+/// and figures, PP05 page layout, PP06 editions, PP09 internal.</param>
 /// <param name="Title">One phrase that still makes sense if nothing else is shown. Lower case, no full stop.</param>
 /// <param name="Primary">The place to look at, with what is wrong there.</param>
 /// <param name="Others">Further places that explain the first.</param>
