@@ -17,6 +17,7 @@ public sealed class Application(Terminal terminal, string directory)
         {
             Check.Command(terminal, directory),
             Build.Command(terminal, directory),
+            ProofCommand.Command(terminal, directory),
             Build.ReleaseCommand(terminal, directory),
             Compare.Command(terminal, directory),
             New.Command(terminal, directory),

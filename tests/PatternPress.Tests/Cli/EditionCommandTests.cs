@@ -135,6 +135,21 @@ public sealed class EditionCommandTests
     }
 
     [Test]
+    public void The_proof_sheet_is_written_and_the_same_again()
+    {
+        (int code, string output, string error) = Run("proof");
+        code.ShouldBe(0, error);
+        output.ShouldContain("wrote the proof sheet out/meadow/meadow-proof.html");
+        string page = Path.Combine(_folder, "out/meadow/meadow-proof.html");
+        string first = File.ReadAllText(page);
+        byte[] pdf = File.ReadAllBytes(Path.ChangeExtension(page, null) + "-letter.pdf");
+        first.ShouldContain("No edition has been released yet.");
+        Run("proof").Code.ShouldBe(0);
+        File.ReadAllText(page).ShouldBe(first);
+        File.ReadAllBytes(Path.ChangeExtension(page, null) + "-letter.pdf").ShouldBe(pdf);
+    }
+
+    [Test]
     public void A_damaged_edition_file_is_told()
     {
         Run("release").Code.ShouldBe(0);
