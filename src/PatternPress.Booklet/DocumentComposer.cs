@@ -139,19 +139,47 @@ public sealed class DocumentComposer
         var body = ImmutableArray.CreateBuilder<Block>();
         for (int i = first; i < sections.Length; i++)
         {
-            if (i > first && plan.NewPage.Contains(sections[i].Name))
+            bool starts = i > first && plan.NewPage.Contains(sections[i].Name);
+            if (starts)
             {
-                body.Add(new PageBreak());
+                Close();
             }
             // A section does not begin at the foot of a page.
             body.Add(new NeedSpace(LeastStart, new Stack(sections[i].Blocks)));
         }
-        if (body.Count > 0)
-        {
-            sequences.Add(new PageSequence(frame, new Stack(body.ToImmutable())));
-        }
+        Close();
         return sequences.ToImmutable();
+
+        // The sections up to here are one chapter, set as closely as saves a page.
+        void Close()
+        {
+            if (body.Count == 0)
+            {
+                return;
+            }
+            sequences.Add(
+                new PageSequence(frame, new Stack(body.ToImmutable()))
+                {
+                    Densities = Densities,
+                    // A chapter begins on a page of its own, unless the one before leaves most of its last page empty.
+                    Joins =
+                        sequences.Count == 0 || (sequences.Count == 1 && plan.Covered)
+                            ? null
+                            : context.TextHeight.Scale(LeastJoined),
+                    LeastFilled = LeastFilled,
+                }
+            );
+            body.Clear();
+        }
     }
+
+    private static readonly ImmutableArray<double> Densities = [1, 0.8, 0.62];
+
+    /// <summary>The part of a page that must be left for a new chapter to begin on it.</summary>
+    private const double LeastJoined = 0.55;
+
+    /// <summary>A page filled less than this is reported.</summary>
+    private const double LeastFilled = 0.25;
 
     /// <summary>Pattern, edition and designer at the left, the page at the right, below a thin rule.</summary>
     private static Stack Footer(DocumentPlan plan, SectionContext context)

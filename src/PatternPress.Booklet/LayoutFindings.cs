@@ -56,6 +56,12 @@ public static class LayoutFindings
                 "page numbers did not settle",
                 "add or remove a line near the page's end and build again"
             ),
+            LayoutProblemKind.NearlyEmpty => (
+                "PP0508",
+                Severity.Note,
+                "a page is nearly empty",
+                "let its section follow the one before (new-page in templates/documents.yaml), or shorten the section"
+            ),
             _ => (
                 "PP0507",
                 Severity.Warning,

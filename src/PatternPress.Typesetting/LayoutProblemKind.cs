@@ -24,6 +24,9 @@ public enum LayoutProblemKind
     /// <summary>Page numbers did not settle after four passes.</summary>
     UnsettledPageNumbers,
 
+    /// <summary>A page that does not end the document is filled to a small part only.</summary>
+    NearlyEmpty,
+
     /// <summary>A header or footer is taller than its margin.</summary>
     FrameTooTall,
 }

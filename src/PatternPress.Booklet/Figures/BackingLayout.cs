@@ -8,7 +8,10 @@ using PatternPress.Typesetting.Drawings;
 
 namespace PatternPress.Booklet.Figures;
 
-/// <summary>The backing: its panels and seams, the quilt dashed upon it, and how far it reaches beyond.</summary>
+/// <summary>
+/// The backing of one size at true scale: its panels as they are sewn, the line to trim it to, the quilt top upon it, and
+/// how far the trimmed backing reaches beyond.
+/// </summary>
 public static class BackingLayout
 {
     public static Picture Draw(Quilt quilt, BackingPlan plan, Palette palette, FigureRoom room) =>
@@ -68,21 +71,29 @@ public static class BackingLayout
                     new Spot(backing.X + (i * panel), backing.Bottom)
                 );
             draft.Lines([(from, to)], style.Pen(style.Bold));
+            draft.Board.TakeLine(from, to, style.Bold.Value + 2);
         }
+        Box trimmed = Box.Around(
+            backing.Center,
+            Math.Min(backing.Width, plan.Width.Inches.ToDouble() * scale),
+            Math.Min(backing.Height, plan.Height.Inches.ToDouble() * scale)
+        );
+        Outline(draft, trimmed, SketchPens.Cut(style, style.Ink));
         Box top = Box.Around(
             backing.Center,
-            quilt.Width.Inches.ToDouble() * scale,
-            quilt.Height.Inches.ToDouble() * scale
+            Math.Min(trimmed.Width, quilt.House.Unfinished(quilt.Width).Inches.ToDouble() * scale),
+            Math.Min(trimmed.Height, quilt.House.Unfinished(quilt.Height).Inches.ToDouble() * scale)
         );
-        draft.Area(
-            Paths.Of(top),
-            stroke: style.Pen(style.Edge) with
+        Outline(
+            draft,
+            top,
+            style.Pen(style.Edge) with
             {
                 Dashes = [Points.Of(4), Points.Of(2.5)],
                 Cap = StrokeCap.Butt,
             }
         );
-        Label(draft, quilt, plan, look, backing, top, across, panel);
+        Label(draft, quilt, plan, look, backing, trimmed, top, across, panel);
         return new(
             draft.Finish(
                 backing.Right + measure + (edge / 2),
@@ -92,12 +103,23 @@ public static class BackingLayout
         );
     }
 
+    private static void Outline(Draft draft, Box box, Stroke pen)
+    {
+        draft.Area(Paths.Of(box), stroke: pen);
+        Spot[] corners = box.Corners();
+        for (int i = 0; i < corners.Length; i++)
+        {
+            draft.Board.TakeLine(corners[i], corners[(i + 1) % corners.Length], 2);
+        }
+    }
+
     private static void Label(
         Draft draft,
         Quilt quilt,
         BackingCell plan,
         FabricLook? look,
         Box backing,
+        Box trimmed,
         Box top,
         bool across,
         double panel
@@ -115,66 +137,63 @@ public static class BackingLayout
             new Spot(backing.Right, backing.Bottom),
             FigureWords.Measure(across ? SewnAcross(plan) : plan.PanelLength, quilt.House)
         );
-        draft.TryLabel(
-            FigureWords.QuiltTop,
-            [
-                top.Center + new Spot(0, 8),
-                top.Center + new Spot(0, -8),
-                top.Center + new Spot(0, 20),
-            ],
-            style.Medium,
-            plate: ground,
-            within: top
-        );
-        for (int i = 0; i < plan.Panels; i++)
-        {
-            Spot middle = across
-                ? new(backing.Center.X, backing.Y + ((i + 0.5) * panel))
-                : new(backing.X + ((i + 0.5) * panel), backing.Center.Y);
-            Box room = across
-                ? new(backing.X, backing.Y + (i * panel), backing.Width, panel)
-                : new(backing.X + (i * panel), backing.Y, panel, backing.Height);
-            string text = FigureWords.Panel(i + 1);
-            draft.TryLabel(
-                text,
-                [
-                    middle,
-                    middle - new Spot(0, 14),
-                    middle + new Spot(0, 14),
-                    middle - new Spot(0, 28),
-                ],
-                style.Medium,
-                bold: true,
-                plate: ground,
-                within: room
-            );
-        }
-        // Short arrows over the overhang; the measure stands inside, where there is room for it.
+        // Where the backing is trimmed it reaches beyond the top by its overhang on every side: the measure stands inside.
         string overhang = FigureWords.Measure(plan.Overhang, quilt.House);
         double words = LabelSize.Width(overhang, style.Small.Value);
-        double x = top.X + (top.Width * 0.22),
-            y = top.Y + (top.Height * 0.2);
-        Overhang(new Spot(x, backing.Y), new Spot(x, top.Y));
-        Overhang(new Spot(backing.X, y), new Spot(top.X, y));
-        foreach (
-            Spot place in new[]
-            {
-                new Spot(x, top.Y + style.Small.Value),
-                new Spot(top.X + 3 + (words / 2), y),
-            }
-        )
+        foreach (double share in new[] { 0.8, 0.7, 0.9, 0.25, 0.15, 0.5 })
         {
-            draft.TryLabel(overhang, [place], style.Small, plate: ground, within: top);
-        }
-
-        void Overhang(Spot from, Spot to) =>
+            Spot outer = new(trimmed.X, top.Y + (top.Height * share)),
+                inner = new(top.X, outer.Y);
+            if (
+                inner.X - outer.X < 1
+                || !draft.TryLabel(
+                    overhang,
+                    [new Spot(top.X + 3.5 + (words / 2), outer.Y)],
+                    style.Small,
+                    plate: ground,
+                    within: top
+                )
+            )
+            {
+                continue;
+            }
             draft.Marks.Add(
-                new Mark.Line(Paths.At(from), Paths.At(to), style.Pen(style.Seam))
+                new Mark.Line(Paths.At(outer), Paths.At(inner), style.Pen(style.Seam))
                 {
                     Start = Arrowhead.Filled,
                     End = Arrowhead.Filled,
-                    HeadSize = Points.Of(Math.Min(3, (to - from).Length * 0.4)),
+                    HeadSize = Points.Of(Math.Min(3, (inner - outer).Length * 0.4)),
                 }
             );
+            break;
+        }
+        for (int i = 0; i < plan.Panels; i++)
+        {
+            Box room = across
+                ? new(backing.X, backing.Y + (i * panel), backing.Width, panel)
+                : new(backing.X + (i * panel), backing.Y, panel, backing.Height);
+            foreach (string text in new[] { FigureWords.Panel(i + 1), FigureWords.Numeral(i + 1) })
+            {
+                if (draft.TryLabel(text, Places(room), style.Medium, bold: true, within: room))
+                {
+                    break;
+                }
+            }
+        }
+        draft.TryLabel(FigureWords.QuiltTop, Places(top), style.Medium, within: top);
+
+        // A grid of places, those near the middle first: one of them is clear of seams and outlines.
+        static IEnumerable<Spot> Places(Box room)
+        {
+            const int steps = 12;
+            return from y in Enumerable.Range(1, steps - 1)
+                from x in Enumerable.Range(1, steps - 1)
+                let place = new Spot(
+                    room.X + (room.Width * x / steps),
+                    room.Y + (room.Height * y / steps)
+                )
+                orderby (place - room.Center).Length
+                select place;
+        }
     }
 }

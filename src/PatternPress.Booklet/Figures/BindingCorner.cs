@@ -1,4 +1,3 @@
-using System.Globalization;
 using PatternPress.Booklet.Figures.Drafting;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
@@ -7,53 +6,75 @@ using PatternPress.Typesetting.Drawings;
 
 namespace PatternPress.Booklet.Figures;
 
+/// <summary>What is done at a corner of the binding, in order.</summary>
+public enum CornerTurn
+{
+    /// <summary>The seam stops before the corner.</summary>
+    Stop = 1,
+
+    /// <summary>The strip is folded up, away from the quilt.</summary>
+    Up,
+
+    /// <summary>The strip is folded down along the next edge.</summary>
+    Down,
+}
+
 /// <summary>
-/// The mitred corner of a binding in three pictures: sew and stop a seam's width from the corner; fold the strip away
-/// at 45°; fold it back along the next edge and sew on from the edge.
+/// The mitred corner of a binding in three pictures, the edge to be sewn next on the right: sew along the upper edge and stop
+/// a seam's width from the corner; fold the strip up at 45°; fold it down along the right edge and sew on from the fold.
 /// </summary>
 public static class BindingCorner
 {
     // All in inches of the quilt: how much of it is shown, how far the strip hangs over.
     private const double Shown = 3.6;
     private const double Over = 1.3;
-    private const double Between = 12;
 
     /// <param name="binding">The fabric of the binding.</param>
-    public static Picture Draw(FabricLook binding, House house, Palette palette, FigureRoom room)
+    /// <param name="turn">Which of the three pictures.</param>
+    public static Picture Draw(
+        FabricLook binding,
+        House house,
+        CornerTurn turn,
+        Palette palette,
+        FigureRoom room
+    )
     {
         FigureStyle style = palette.Style;
         var draft = new Draft(style);
         double seam = house.Seam.Inches.ToDouble(),
-            wide = house.BindingWidth.Inches.ToDouble() / 2;
-        double disc = (2 * draft.DiscRadius("0")) + 4,
+            wide = house.BindingWidth.Inches.ToDouble() / 2,
             edge = style.Bold.Value;
-        // The second picture is wider by what hangs over to the right, the first higher by what hangs down.
+        // The first picture is wider by what hangs over to the right, the second higher by what stands up.
+        double across = Shown + (turn == CornerTurn.Stop ? Over : 0),
+            down = Shown + (turn == CornerTurn.Up ? Over : 0);
+        // All three at one scale: that of the largest of them.
         double scale = Math.Min(
-            (room.Width.Value - (2 * Between) - (2 * edge)) / ((3 * Shown) + Over),
-            (room.Height.Value - disc - (2 * edge)) / (Shown + Over)
+            (room.Width.Value - (2 * edge)) / (Shown + Over),
+            (room.Height.Value - (2 * edge)) / (Shown + Over)
         );
-        double x = edge;
-        for (int step = 1; step <= 3; step++)
+        var corner = new Corner(
+            draft,
+            binding,
+            new Spot(edge, edge + ((down - Shown) * scale)),
+            scale,
+            wide,
+            seam
+        );
+        corner.Paint((int)turn);
+        if (turn == CornerTurn.Stop)
         {
-            var corner = new Corner(draft, binding, new Spot(x, disc), scale, wide, seam);
-            corner.Paint(step);
-            if (step == 1)
-            {
-                corner.MarkStop(FigureWords.Measure(house.Seam, house));
-            }
-            draft.Disc(
-                step.ToString(CultureInfo.InvariantCulture),
-                new Spot(x + (Shown * scale / 2), draft.DiscRadius("0") + 0.5)
-            );
-            x += ((Shown + (step == 2 ? Over : 0)) * scale) + Between;
+            corner.MarkStop(FigureWords.Measure(house.Seam, house));
         }
         return new(
-            draft.Finish(x - Between + edge, disc + ((Shown + Over) * scale) + edge),
-            FigureWords.BindingCorner(house)
+            draft.Finish((across * scale) + (2 * edge), (down * scale) + (2 * edge)),
+            FigureWords.BindingCorner(house, turn)
         );
     }
 
-    /// <summary>One corner of the quilt, lower right; the strip comes down the right edge.</summary>
+    /// <summary>
+    /// One corner of the quilt, upper right; the strip comes along the upper edge. Places are reckoned as if the picture were
+    /// turned a quarter to the right: the strip then comes down the right edge.
+    /// </summary>
     private sealed class Corner(
         Draft draft,
         FabricLook binding,
@@ -67,7 +88,7 @@ public static class BindingCorner
 
         public void Paint(int step)
         {
-            // The quilt goes on to the left and above: no edge is drawn there.
+            // The quilt goes on to the left and below: no edge is drawn there.
             draft.Area(Paths.Of(new Box(at.X, at.Y, Shown * scale, Shown * scale)), Style.Ground);
             draft.Area(
                 Paths.Open(Place(0, Shown), Place(Shown, Shown), Place(Shown, 0)),
@@ -141,15 +162,29 @@ public static class BindingCorner
         {
             Spot stop = Place(Shown - seam, Shown - seam);
             draft.Area(VectorPath.Circle(Paths.At(stop), 1.5), Letter);
+            // The distance from the dot to the edge of the quilt, measured below the strip where there is room.
+            Spot edge = Place(0, Shown) with
+            {
+                Y = stop.Y,
+            };
+            double y = Place(Shown - wide, 0).Y + 9;
+            Stroke hair = Style.Pen(Style.Hair, Style.Ink);
+            draft.Lines(
+                [
+                    (stop, new Spot(stop.X, y + 2)),
+                    (new Spot(edge.X, Place(Shown - wide, 0).Y), new Spot(edge.X, y + 2)),
+                ],
+                hair
+            );
             double width = LabelSize.Width(measure, Style.Small.Value);
-            Spot from = Place(Shown - wide, Shown) + new Spot(-4, 6);
-            draft.Label(measure, from - new Spot(width / 2, 0) + new Spot(0, 3), Style.Small);
-            draft.Lines([(from + new Spot(1, 2), stop)], Style.Pen(Style.Hair, Letter));
+            draft.Arrow(new Spot(stop.X - 9, y), new Spot(stop.X, y), hair, 3);
+            draft.Arrow(new Spot(edge.X + 9, y), new Spot(edge.X, y), hair, 3);
+            draft.Label(measure, new Spot(stop.X - 11 - (width / 2), y), Style.Small);
         }
 
         private Ink Letter => binding.LetterInk;
 
-        private Spot Place(double x, double y) => at + (new Spot(x, y) * scale);
+        private Spot Place(double x, double y) => at + (new Spot(y, Shown - x) * scale);
 
         // Where the strip goes on, at the edge of the picture, it has no edge.
         private void Strip(params Spot[] corners)
@@ -164,7 +199,9 @@ public static class BindingCorner
             {
                 Spot a = corners[i],
                     b = corners[(i + 1) % corners.Length];
-                bool goesOn = (a.Y == b.Y && a.Y == at.Y) || (a.X == b.X && a.X == at.X);
+                bool goesOn =
+                    (a.X == b.X && a.X == at.X)
+                    || (a.Y == b.Y && Math.Abs(a.Y - at.Y - (Shown * scale)) < 1e-6);
                 if (!goesOn)
                 {
                     edges.Add((a, b));

@@ -265,7 +265,7 @@ public static class BlockExploded
                 ? new((Math.Max(a.X, b.X) + Math.Min(a.Right, b.Right)) / 2, (a.Bottom + b.Y) / 2)
                 : new((a.Right + b.X) / 2, (Math.Max(a.Y, b.Y) + Math.Min(a.Bottom, b.Bottom)) / 2);
             Spot step = group.Level ? new(0, ArrowLength / 2) : new(ArrowLength / 2, 0);
-            if (PressesBack(group, depth, number))
+            if (PressesBack(depth, number))
             {
                 step *= -1;
             }
@@ -280,9 +280,11 @@ public static class BlockExploded
         }
     }
 
-    /// <summary>Rows are pressed by turns to the left and to the right, row seams all down.</summary>
-    internal static bool PressesBack(SewingOrder.Group group, int depth, int number) =>
-        !group.Level && depth > 0 && number % 2 == 0;
+    /// <summary>
+    /// Rows are pressed by turns to the left and to the right, and groups side by side in a row by turns up and down, so
+    /// that seams lock where they meet; the seams between rows all down.
+    /// </summary>
+    internal static bool PressesBack(int depth, int number) => depth > 0 && number % 2 == 0;
 
     private static void NumberParts(
         Draft draft,

@@ -20,7 +20,7 @@ public static class BorderMeasure
         const double between = 34;
         double strip = 9 * style.Enlarged,
             edge = style.Edge.Value;
-        double head = draft.DiscRadius("0") * 2 + 4;
+        double head = style.Medium.Value + 5;
         double width = Math.Min(
             (room.Width.Value - between - (2 * strip) - (2 * edge)) / 2,
             (room.Height.Value - head - (2 * strip) - edge) / aspect
@@ -58,8 +58,22 @@ public static class BorderMeasure
             );
         }
         Measure(draft, bordered, down: topFirst);
-        draft.Disc("1", new Spot(first.Center.X, head / 2 - 2 + (edge / 2)));
-        draft.Disc("2", new Spot(second.Center.X, head / 2 - 2 + (edge / 2)));
+        // Words, not numbers: numbers are those of steps.
+        foreach (
+            (string word, Box box) in new[]
+            {
+                (FigureWords.First, first),
+                (FigureWords.Then, second),
+            }
+        )
+        {
+            draft.Label(
+                word,
+                new Spot(box.Center.X, (style.Medium.Value / 2) + 0.5),
+                style.Medium,
+                bold: true
+            );
+        }
         var middle = new Spot((first.Right + bordered.X) / 2, first.Center.Y);
         draft.Arrow(middle - new Spot(8, 0), middle + new Spot(8, 0), style.Pen(style.Bold), 6);
         return new(

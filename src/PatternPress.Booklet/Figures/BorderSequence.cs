@@ -1,6 +1,5 @@
 using System.Globalization;
 using PatternPress.Booklet.Figures.Drafting;
-using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
 using PatternPress.Typesetting;
@@ -9,12 +8,12 @@ using PatternPress.Typesetting.Drawings;
 namespace PatternPress.Booklet.Figures;
 
 /// <summary>
-/// The borders pulled away from the quilt: arrows numbered in the order the strips are sewn on, each pair with the
-/// length it is cut to.
+/// The borders pulled away from the quilt: arrows numbered in the order the strips are sewn on. It shows one size but holds
+/// for all: lengths stand in the tables.
 /// </summary>
 public static class BorderSequence
 {
-    /// <summary>Between two strips: room for a numbered disc and a measure.</summary>
+    /// <summary>Between two strips: room for a numbered disc.</summary>
     private const double Gap = 16;
 
     public static Picture Draw(Quilt quilt, Palette palette, FigureRoom room)
@@ -49,9 +48,7 @@ public static class BorderSequence
     }
 
     /// <summary>The strips of each border in the order they are sewn: sides, or top and bottom, first.</summary>
-    internal static IEnumerable<(Border Border, BorderSide[] Sides, Length Length)> StepsOf(
-        Quilt quilt
-    )
+    internal static IEnumerable<(Border Border, BorderSide[] Sides)> StepsOf(Quilt quilt)
     {
         foreach (Border border in quilt.Borders)
         {
@@ -63,8 +60,7 @@ public static class BorderSequence
                 BorderPiece? piece = border.Pieces.FirstOrDefault(p => p.Side == sides[0]);
                 if (piece is not null)
                 {
-                    Length finished = sides == upright ? piece.Place.Height : piece.Place.Width;
-                    yield return (border, sides, quilt.House.Unfinished(finished));
+                    yield return (border, sides);
                 }
             }
         }
@@ -148,7 +144,7 @@ public static class BorderSequence
             );
             draft.Board.Take(moved);
         }
-        foreach ((Border of, BorderSide[] sides, Length length) in StepsOf(quilt))
+        foreach ((Border of, BorderSide[] sides) in StepsOf(quilt))
         {
             if (of.Number != border.Number)
             {
@@ -156,21 +152,19 @@ public static class BorderSequence
             }
             foreach (BorderSide side in sides)
             {
-                Mark(draft, quilt, border, side, number, length, scale, by, gap);
+                Mark(draft, border, side, number, scale, by, gap);
             }
             number++;
         }
         return number;
     }
 
-    // In the gap inside the strip: an arrow toward the quilt, the number before it, the measure after it.
+    // In the gap inside the strip: an arrow toward the quilt and the number beside it.
     private static void Mark(
         Draft draft,
-        Quilt quilt,
         Border border,
         BorderSide side,
         int number,
-        Length length,
         double scale,
         Spot by,
         double gap
@@ -186,8 +180,6 @@ public static class BorderSequence
         );
         double far = gap * (border.Number - 0.5),
             half = (gap / 2) - 2.5;
-        string text = FigureWords.Measure(length, quilt.House);
-        double width = LabelSize.Width(text, style.Medium.Value);
         bool level = side is BorderSide.Top or BorderSide.Bottom;
         Spot middle = side switch
         {
@@ -208,11 +200,5 @@ public static class BorderSequence
         string numeral = number.ToString(CultureInfo.InvariantCulture);
         Spot along = level ? new(1, 0) : new(0, 1);
         draft.Disc(numeral, middle - (along * (radius + 5)));
-        draft.Label(
-            text,
-            middle + (along * ((width / 2) + 6)),
-            style.Medium,
-            degrees: level ? 0 : 90
-        );
     }
 }

@@ -25,7 +25,7 @@ public static class FabricLegend
         );
     }
 
-    /// <summary>The fabrics of a quilt's top, in the order of the pattern.</summary>
+    /// <summary>The fabrics of a quilt's top and its binding, in the order of the pattern.</summary>
     public static ImmutableArray<string> FabricsOf(Quilt quilt)
     {
         var used = new HashSet<string>();
@@ -39,12 +39,21 @@ public static class FabricLegend
         }
         used.UnionWith(quilt.Sashes.Select(s => s.Fabric));
         used.UnionWith(quilt.Borders.SelectMany(b => b.Pieces).Select(p => p.Fabric));
+        if (quilt.Size.Quilt.Binding is { } binding)
+        {
+            used.Add(binding.Fabric.Value);
+        }
         return [.. quilt.Pattern.Fabrics.Select(f => f.Key).Where(used.Contains)];
     }
 
-    internal static double HeightFor(ImmutableArray<string> fabrics, Palette palette, double width)
+    internal static double HeightFor(
+        ImmutableArray<string> fabrics,
+        Palette palette,
+        double width,
+        Func<string, string>? uses = null
+    )
     {
-        int columns = ColumnsFor(fabrics, palette, width);
+        int columns = ColumnsFor(fabrics, palette, width, uses);
         int rows = (fabrics.Length + columns - 1) / columns;
         double enlarged = palette.Style.Enlarged;
         return rows == 0 ? 0 : (((rows - 1) * RowHeight) + SwatchHeight + 1) * enlarged;
@@ -55,14 +64,15 @@ public static class FabricLegend
         Draft draft,
         ImmutableArray<string> fabrics,
         Palette palette,
-        Box box
+        Box box,
+        Func<string, string>? uses = null
     )
     {
         FigureStyle style = draft.Style;
         double size = style.Small.Value,
             enlarged = style.Enlarged,
             half = style.Seam.Value / 2;
-        int columns = ColumnsFor(fabrics, palette, box.Width);
+        int columns = ColumnsFor(fabrics, palette, box.Width, uses);
         int rows = (fabrics.Length + columns - 1) / columns;
         double pitch = box.Width / columns;
         for (int i = 0; i < fabrics.Length; i++)
@@ -72,22 +82,31 @@ public static class FabricLegend
                 y = box.Y + half + (i % rows * RowHeight * enlarged);
             var swatch = new Box(x, y, SwatchWidth * enlarged, SwatchHeight * enlarged);
             FabricSwatch.Paint(draft, look, swatch);
-            string name = Fitted(look.Name, pitch - swatch.Width - (2 * Gap), size);
+            string name = Fitted(NameOf(look, uses), pitch - swatch.Width - (2 * Gap), size);
             double width = LabelSize.Width(name, size);
             draft.Text(name, new Spot(swatch.Right + Gap, swatch.Center.Y), style.Small, width);
         }
     }
 
-    private static int ColumnsFor(ImmutableArray<string> fabrics, Palette palette, double width)
+    /// <summary>"Amber: points, vanes, cornerstones".</summary>
+    private static string NameOf(FabricLook look, Func<string, string>? uses) =>
+        uses?.Invoke(look.Key) is { Length: > 0 } said ? $"{look.Name}: {said}" : look.Name;
+
+    private static int ColumnsFor(
+        ImmutableArray<string> fabrics,
+        Palette palette,
+        double width,
+        Func<string, string>? uses
+    )
     {
         if (fabrics.IsEmpty)
         {
             return 1;
         }
         double size = palette.Style.Small.Value;
-        double widest = fabrics.Max(key => LabelSize.Width(palette[key].Name, size));
+        double widest = fabrics.Max(key => LabelSize.Width(NameOf(palette[key], uses), size));
         double pitch =
-            (SwatchWidth * palette.Style.Enlarged) + Math.Min(widest, width / 3) + (3 * Gap);
+            (SwatchWidth * palette.Style.Enlarged) + Math.Min(widest, width / 2.4) + (3 * Gap);
         return Math.Clamp((int)(width / pitch), 1, fabrics.Length);
     }
 

@@ -137,8 +137,13 @@ internal static class FigureWords
     }
 
     public const string QuiltTop = "quilt top";
+    public const string First = "first";
+    public const string Then = "then";
 
     public static string Panel(int number) => $"panel {number}";
+
+    public static string Numeral(int number) =>
+        number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
     public static string RowAssembly(Quilt quilt) =>
         Sentences(
@@ -158,7 +163,7 @@ internal static class FigureWords
                     .BorderSequence.StepsOf(quilt)
                     .Select(
                         (step, i) =>
-                            $"{i + 1}: border {step.Border.Number}, {(step.Sides[0] == BorderSide.Left ? "left and right" : "top and bottom")}, {Measure(step.Length, quilt.House)}"
+                            $"{i + 1}: border {step.Border.Number}, {(step.Sides[0] == BorderSide.Left ? "left and right" : "top and bottom")}"
                             + (
                                 step.Sides[0] == BorderSide.Top
                                 && step.Border.Pieces.Any(p => p.Side == BorderSide.Corner)
@@ -174,8 +179,8 @@ internal static class FigureWords
         (string first, string second) = topFirst ? ("across", "down") : ("down", "across");
         string strips = topFirst ? "top and bottom strips" : "side strips";
         return Sentences(
-            $"Two pictures of a quilt. 1: an arrow {first} the middle and one near each edge show where to measure for the {strips}",
-            $"2: the {strips} are on; the arrows now run {second}, over the strips too"
+            $"Two pictures of a quilt. First: an arrow {first} the middle and one near each edge show where to measure for the {strips}",
+            $"Then: the {strips} are on; the arrows now run {second}, over the strips too"
         );
     }
 
@@ -187,20 +192,37 @@ internal static class FigureWords
             ? (plan.PanelLength, sewn)
             : (sewn, plan.PanelLength);
         return Sentences(
-            $"The backing of the {Name(quilt)} quilt, {Number(width, quilt.House)} by {Measure(height, quilt.House)}",
+            $"The backing of the {Name(quilt)} quilt, {Number(width, quilt.House)} by {Measure(height, quilt.House)} before it is trimmed",
             plan.Panels == 1
                 ? "It is one panel"
                 : $"It is sewn from {plan.Panels} panels whose {(plan.Panels == 2 ? "seam runs" : "seams run")} {(across ? "across" : "down")} the quilt",
-            $"The quilt top lies in the middle; the backing reaches at least {Measure(plan.Overhang, quilt.House)} beyond it on every side"
+            $"A dash-and-dot line shows where it is trimmed to {Number(plan.Width, quilt.House)} by {Measure(plan.Height, quilt.House)}",
+            $"The quilt top lies in the middle, drawn with dashes; the trimmed backing reaches {Measure(plan.Overhang, quilt.House)} beyond it on every side"
         );
     }
 
-    public static string BindingCorner(House house) =>
+    public static string BindingCorner(House house, CornerTurn turn) =>
+        turn switch
+        {
+            CornerTurn.Stop =>
+                $"The upper right corner of the quilt. The binding strip is sewn along the upper edge; the seam stops {Measure(house.Seam, house)} before the right edge.",
+            CornerTurn.Up =>
+                "The same corner. The strip is folded straight up; the fold runs at 45 degrees into the corner, and the strip's raw edge is in line with the right edge.",
+            _ =>
+                "The same corner. The strip is folded straight down along the right edge, its fold flush with the upper edge; the next seam starts at that fold.",
+        };
+
+    public static string DiagonalJoin(House house) =>
         Sentences(
-            "Three pictures of the lower right corner of the quilt with the binding strip along its right edge",
-            $"1: the strip is sewn down the right edge; the seam stops {Measure(house.Seam, house)} before the lower edge",
-            "2: the strip is folded away to the right; the fold runs at 45 degrees into the corner and the strip's raw edge is in line with the lower edge",
-            "3: the strip is folded back to the left along the lower edge, its fold flush with the right edge; the next seam starts at that fold"
+            "Two pictures of a diagonal join",
+            "First: one strip lies level, right side up; the end of another lies on its end at a right angle, wrong side up, so that the ends cross",
+            $"A seam runs across the square where they overlap, from the corner where the edges cross above to the one where they cross below; a line {Measure(house.Seam, house)} beyond it shows where to trim",
+            "Then: the seam is pressed open, and the two strips are one straight strip with a slanting seam"
+        );
+
+    public static string BindingClose(string overlap) =>
+        Sentences(
+            $"The two tails of the binding lie on each other along the edge of the quilt and overlap by {overlap}"
         );
 
     public static IReadOnlyList<(string Name, string Detail)> Layers(
@@ -216,14 +238,14 @@ internal static class FigureWords
                     ? "smoothed flat"
                     : At(batting.Width, batting.Height, quilt.House)[2..]
             ),
-            ("Quilt top", "right side up, " + Size(quilt)),
+            ("Quilt top", "right side up, " + UnboundSize(quilt)),
         ];
 
     public static string LayeringPlan(Quilt quilt, BackingCell? backing, BattingCell? batting)
     {
         var layers = Layers(quilt, backing, batting);
         return Sentences(
-            "The three layers of the quilt float one above the other",
+            $"The three layers of the {Name(quilt)} quilt float one above the other",
             $"At the bottom the backing, {layers[0].Detail}",
             $"On it the batting, {layers[1].Detail}",
             $"On top, in the middle of both, the quilt top, {layers[2].Detail}"
@@ -383,6 +405,10 @@ internal static class FigureWords
 
     public static string Size(Quilt quilt) =>
         $"{Number(quilt.Width, quilt.House)} by {Measure(quilt.Height, quilt.House)}";
+
+    /// <summary>What the quilt top measures from raw edge to raw edge before it is bound.</summary>
+    public static string UnboundSize(Quilt quilt) =>
+        $"{Number(quilt.House.Unfinished(quilt.Width), quilt.House)} by {Measure(quilt.House.Unfinished(quilt.Height), quilt.House)}";
 
     /// <summary>"12 1/2 in" or "30 cm": on the ruler's marks where the exact length lies between.</summary>
     public static string Measure(Length length, House house) =>

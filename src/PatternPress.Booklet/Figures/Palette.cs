@@ -78,7 +78,7 @@ public sealed class Palette
             fabric.Key,
             fabric.Name,
             color,
-            PrintTexture.Of(fabric.Print),
+            PrintTexture.Of(fabric.Print, fabric.Directional),
             new HatchFill(hatch, HatchInk(color, letters), scale),
             letters
         );

@@ -34,13 +34,14 @@ public static class PlacementChart
         Quilt quilt,
         Palette palette,
         FigureRoom room,
-        PlacementDetail detail = PlacementDetail.Fitting
+        PlacementDetail detail = PlacementDetail.Fitting,
+        Func<string, string>? uses = null
     )
     {
         FigureStyle style = palette.Style;
         var flat = FlatQuilt.Of(quilt);
         ImmutableArray<string> fabrics = FabricLegend.FabricsOf(quilt);
-        double legend = FabricLegend.HeightFor(fabrics, palette, room.Width.Value);
+        double legend = FabricLegend.HeightFor(fabrics, palette, room.Width.Value, uses);
         double gutterX =
                 LabelSize.Width(Digits(quilt.Places.Select(p => p.Row)), style.Large.Value) + 6,
             gutterY = (style.Large.Value * LabelSize.Capital) + 6,
@@ -57,20 +58,27 @@ public static class PlacementChart
         double whole = Math.Max(drawn, room.Width.Value);
         by = by with { X = by.X + ((whole - drawn) / 2) };
         var letters = new PatchLetters(style, scale);
+        bool several = quilt.Places.Select(p => p.Block.Key).Distinct().Skip(1).Any();
+        // Blocks of several colorings are found by their names; then letters must leave room for them.
         bool patches =
             detail == PlacementDetail.Patches
             || (
                 detail == PlacementDetail.Fitting
-                && letters.ShareWithRoom(flat.Patches) >= EnoughLetters
+                && letters.ShareWithRoom(flat.Patches, several ? style.Medium : style.Small)
+                    >= EnoughLetters
             );
         var draft = new Draft(style);
         if (patches)
         {
             PaintPatches(draft, flat, palette, letters, scale, by);
+            if (several && detail == PlacementDetail.Fitting)
+            {
+                NameBlocks(draft, quilt, scale, by);
+            }
         }
         else
         {
-            PaintBlocks(draft, quilt, flat, palette, letters, scale, by);
+            PaintBlocks(draft, quilt, flat, palette, letters, scale, by, several);
         }
         var box = new Box(by.X, by.Y, width, height);
         draft.Area(Paths.Of(box), stroke: style.Pen(style.Bold) with { Join = StrokeJoin.Miter });
@@ -82,7 +90,8 @@ public static class PlacementChart
                 draft,
                 fabrics,
                 palette,
-                new Box(0, bottom + LegendGap, whole, legend)
+                new Box(0, bottom + LegendGap, whole, legend),
+                uses
             );
             bottom += LegendGap + legend;
         }
@@ -123,17 +132,17 @@ public static class PlacementChart
         Palette palette,
         PatchLetters letters,
         double scale,
-        Spot by
+        Spot by,
+        bool named
     )
     {
         FigureStyle style = draft.Style;
-        // Without colour the hatches stand in for it; with colour they would only crowd small patches.
         foreach (
             (string fabric, VectorPath path) in QuiltPicture.FabricPaths(flat, palette, scale, by)
         )
         {
             FabricLook look = palette[fabric];
-            draft.Area(path, look.Color, hatch: style.IsBlackOnly ? look.Hatch : null);
+            draft.Area(path, look.Color, hatch: look.Hatch);
         }
         var seams = new SeamLines();
         foreach (FlatQuilt.FlatPatch patch in flat.Patches)
@@ -151,8 +160,21 @@ public static class PlacementChart
         }
         draft.Area(Paths.Lines(blocks.Seams(), scale, by), stroke: style.Pen(style.Edge));
         Points size = style.Medium;
-        FlatQuilt.FlatPatch[] borders = [.. flat.Patches.Where(p => p.Place == FlatQuilt.Border)];
-        FabricLetters.Write(draft, borders, letters, size, palette, scale, by);
+        // Blocks that have names are lettered in the key; else the letters that have room stand in the chart.
+        FlatQuilt.FlatPatch[] lettered =
+        [
+            .. flat.Patches.Where(p => !named || p.Place is FlatQuilt.Border or FlatQuilt.Sashing),
+        ];
+        FabricLetters.Write(draft, lettered, letters, size, palette, scale, by);
+        if (named)
+        {
+            NameBlocks(draft, quilt, scale, by);
+        }
+    }
+
+    // In the middle of the block, or beside it where letters stand there.
+    private static void NameBlocks(Draft draft, Quilt quilt, double scale, Spot by)
+    {
         foreach (BlockPlace place in quilt.Places)
         {
             Box box = FlatQuilt.ToBox(place.Place);
@@ -161,7 +183,8 @@ public static class PlacementChart
                 place.Block.Key,
                 (box.Center * scale) + by,
                 box.Width * scale,
-                box.Height * scale
+                box.Height * scale,
+                aside: true
             );
         }
     }

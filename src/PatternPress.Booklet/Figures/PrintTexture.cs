@@ -22,13 +22,17 @@ public sealed record PrintTexture(string Word, ImmutableArray<PrintLayer> Layers
     private const double LeastRepeat = 2.4;
 
     /// <summary>The texture of a print word; any word that is not known gives a small scattered print.</summary>
+    /// <param name="directional">
+    /// Whether the print is cut with care for its direction. Stripes that are not would be drawn upright in pieces that
+    /// the maker cuts either way; they are drawn scattered instead.
+    /// </param>
     /// <returns>Null for a solid.</returns>
-    public static PrintTexture? Of(string? word) =>
+    public static PrintTexture? Of(string? word, bool directional = true) =>
         word switch
         {
             null or "" or "solid" => null,
             "dot" or "dots" => Dots,
-            "stripe" or "stripes" => Stripes,
+            "stripe" or "stripes" => directional ? Stripes : Scatter with { Word = word },
             "check" or "checks" or "plaid" => Checks,
             "ring" or "rings" => Rings,
             "blender" or "marble" => Blender,

@@ -134,7 +134,9 @@ public static class RowAssembly
                 Cap = StrokeCap.Square,
             }
         );
-        foreach (int i in band.Places)
+        // Where all blocks are alike a name says nothing and hides the patchwork.
+        bool named = quilt.Places.Select(p => p.Block.Key).Distinct().Skip(1).Any();
+        foreach (int i in named ? band.Places : [])
         {
             BlockPlace place = quilt.Places[i];
             Box box = FlatQuilt.ToBox(place.Place);

@@ -28,7 +28,7 @@ internal sealed class Assembly : Section
             {
                 ["sashing"] = Sashing(context),
                 ["check"] = Check(context),
-                ["charts"] = [.. context.Sizes.SelectMany((_, i) => Chart(i, context))],
+                ["charts"] = [.. Charts(context)],
             },
             Name
         );
@@ -92,12 +92,27 @@ internal sealed class Assembly : Section
             : "";
     }
 
-    /// <summary>What the quilt measures before borders.</summary>
+    /// <summary>What rows and the middle of the quilt measure before they are sewn to anything else.</summary>
     private static ImmutableArray<Block> Check(SectionContext context)
     {
-        var table = new SizeTable(context, "") { Summary = context.Labels["summary-center"] };
+        Labels labels = context.Labels;
+        var table = new SizeTable(context, "") { Summary = labels["summary-center"] };
         table.Add(
-            context.Labels["center-unfinished"],
+            labels["row-of-blocks"],
+            i => RowSize(i, q => q.Places.Select(p => p.Place.Height), context)
+        );
+        table.Add(
+            labels["row-of-sashing"],
+            i =>
+                RowSize(
+                    i,
+                    q =>
+                        q.Sashes.Where(s => s.Kind != SashKind.Upright).Select(s => s.Place.Height),
+                    context
+                )
+        );
+        table.Add(
+            labels["center-unfinished"],
             i =>
             {
                 SizeColumn size = context.Sizes[i];
@@ -110,20 +125,54 @@ internal sealed class Assembly : Section
         return table.ToBlocks();
     }
 
-    private static IEnumerable<Block> Chart(int size, SectionContext context)
+    /// <summary>The size of rows that are all equally high; null where there are none, or of several heights.</summary>
+    private static string? RowSize(
+        int size,
+        Func<Quilt, IEnumerable<Quilting.Measures.Length>> heights,
+        SectionContext context
+    )
+    {
+        if (size >= context.Manuscript.Quilts.Length)
+        {
+            return null;
+        }
+        Quilting.Measures.Length[] all = [.. heights(context.Manuscript.Quilts[size]).Distinct()];
+        SizeColumn column = context.Sizes[size];
+        return all is [{ } height]
+            ? context.Numbers.Size(
+                column.CenterWidth + (column.Seam * 2),
+                height + (column.Seam * 2)
+            )
+            : null;
+    }
+
+    private static readonly Points Abreast = 20.Pt;
+
+    /// <summary>The sizes two by two, so that all are drawn about as large and none fills a page alone.</summary>
+    private static IEnumerable<Block> Charts(SectionContext context)
+    {
+        Points width = (context.TextWidth - Abreast) / 2;
+        foreach (int[] pair in Enumerable.Range(0, context.Sizes.Length).Chunk(2))
+        {
+            ImmutableArray<Column> columns =
+            [
+                .. pair.Select(i => Chart(i, width, context))
+                    .OfType<Block>()
+                    .Select(chart => Column.Fixed(width, chart)),
+            ];
+            if (!columns.IsEmpty)
+            {
+                yield return new KeepTogether(new Columns(columns) { Gap = Abreast });
+            }
+        }
+    }
+
+    private static Stack? Chart(int size, Points width, SectionContext context)
     {
         SizeColumn column = context.Sizes[size];
-        Figure? figure = context.Figures.Rows(
-            size,
-            context.TextWidth,
-            context.TextHeight.Scale(0.5) - 75.Pt
-        );
-        if (figure is null)
-        {
-            yield break;
-        }
-        yield return new KeepTogether(
-            new Stack([
+        return
+            context.Figures.Rows(size, width, context.TextHeight.Scale(0.5) - 64.Pt) is { } figure
+            ? new Stack([
                 new Heading(3, context.Labels.Format("size-heading", column.Name))
                 {
                     Name = $"assembly-{column.Key}",
@@ -135,16 +184,16 @@ internal sealed class Assembly : Section
                         context.Labels.Count("row-count", column.Down),
                         context.Labels.Count("block-number", column.Across),
                         context.Labels.List(Counts(size, context))
-                    )
+                    ),
+                    "small"
                 ),
                 figure with
                 {
-                    Alignment = Alignment.Centre,
                     MinWidth = figure.Drawing.NaturalWidth.Scale(0.75),
                     SpaceAfter = 10.Pt,
                 },
             ])
-        );
+            : null;
     }
 
     private static IEnumerable<string> Counts(int size, SectionContext context) =>

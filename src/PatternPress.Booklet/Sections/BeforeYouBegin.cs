@@ -24,6 +24,7 @@ internal sealed class BeforeYouBegin : Section
                     "example_fabric",
                     cutting is null ? null : MarkdownText.Escape(cutting.Fabric)
                 )
+                .With("numbers", context.Tables.Fabrics.Any(f => f.Key.Any(char.IsDigit)))
                 .With("trimming", context.Tables.Units.Any(Trims)),
             null,
             Name

@@ -69,6 +69,9 @@ internal sealed class Blocks : Section
                     .With("one_piece", first.Parts.Length == 1)
                     .With("shown", MarkdownText.Escape(first.Coloring))
                     .With("others", rows.Length > 1 && first.Parts.Length > 1)
+                    .With("groups", Groups(sewing, context))
+                    .With("nests", sewing.Nests)
+                    .With("turns", sewing.Turns)
                     .With(
                         "unfinished",
                         context.Sized(i =>
@@ -84,7 +87,7 @@ internal sealed class Blocks : Section
                 new Dictionary<string, ImmutableArray<Block>>
                 {
                     ["picture"] = Pictures(first, context),
-                    ["colorings"] = Colorings(rows, context),
+                    ["colorings"] = Sorting.Sorts(rows[0]) ? [] : Colorings(rows, context),
                 }
             )
         )
@@ -92,6 +95,26 @@ internal sealed class Blocks : Section
             yield return block;
         }
     }
+
+    /// <summary>The groups within rows that are sewn before their row: "2a to 2a", with the row's number.</summary>
+    private static ImmutableArray<WordData> Groups(BlockSewing sewing, SectionContext context) =>
+        [
+            .. sewing.Groups.Select(g =>
+                WordData
+                    .Empty.With("row", g.Row)
+                    .With(
+                        "parts",
+                        context.Labels.List(
+                            g.Parts.Select(p =>
+                                string.Join(
+                                    $" {context.Labels["to"]} ",
+                                    p.Select(MarkdownText.Escape)
+                                )
+                            )
+                        )
+                    )
+            ),
+        ];
 
     private static ImmutableArray<Block> Pictures(BlockRow row, SectionContext context)
     {
@@ -152,7 +175,7 @@ internal sealed class Blocks : Section
                     {
                         Vertical = VerticalAlignment.Middle,
                     },
-                    new TableCell(new Stack(Parts(row, context).Select(Cells.Plain))),
+                    new TableCell(new Stack(ColoringWords.Lines(row, context).Select(Cells.Plain))),
                 ],
                 i =>
                     row.BySize[i] is { } cell
@@ -161,32 +184,6 @@ internal sealed class Blocks : Section
             );
         }
         return table.ToBlocks();
-    }
-
-    /// <summary>The most parts whose fabrics are named in full.</summary>
-    private const int MostNamed = 3;
-
-    /// <summary>"ray: B Amber" for each fabric of a coloring; letters only where there are many.</summary>
-    private static IEnumerable<string> Parts(BlockRow row, SectionContext context)
-    {
-        Coloring? coloring = context.Pattern.Coloring(row.Coloring);
-        BlockDesign? design = row.Block is null ? null : context.Pattern.Block(row.Block);
-        if (coloring is null || design is null)
-        {
-            return [];
-        }
-        List<IGrouping<string, string>> fabrics =
-        [
-            .. design
-                .Parts.Where(p => coloring.Fabrics.ContainsKey(p.Value))
-                .GroupBy(p => coloring.Fabrics[p.Value], p => p.Value),
-        ];
-        return fabrics.Count <= MostNamed
-            ? fabrics.Select(f => $"{string.Join(", ", f)}: {f.Key} {context.Fabric(f.Key)?.Name}")
-            : fabrics
-                .Select(f => $"{string.Join(", ", f)}\u00a0{f.Key}")
-                .Chunk((fabrics.Count + 1) / 2)
-                .Select(line => string.Join(", ", line));
     }
 
     private static IEnumerable<Block> Plain(ImmutableArray<BlockRow> rows, SectionContext context)

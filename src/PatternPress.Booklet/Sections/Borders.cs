@@ -26,6 +26,7 @@ internal sealed class Borders : Section
                 {
                     ["measuring"] = Measuring(context),
                     ["diagram"] = Diagram(context),
+                    ["join"] = Join(context),
                     ["borders"] =
                     [
                         .. borders.Select(b => new KeepTogether(new Stack(Border(b, context)))),
@@ -40,21 +41,41 @@ internal sealed class Borders : Section
 
     private static ImmutableArray<Block> Diagram(SectionContext context) =>
         context.Figures.Borders(
-            (context.Sizes.Length - 1) / 2,
+            context.ShownSize,
             context.TextWidth,
             context.TextHeight.Scale(0.25)
         )
             is { } figure
-            ? [figure with { Alignment = Alignment.Left, SpaceBefore = 4.Pt, SpaceAfter = 10.Pt }]
+            ?
+            [
+                figure with
+                {
+                    Alignment = Alignment.Left,
+                    Caption = context.Shown(context.ShownSize, context.Labels["border-order"]),
+                    SpaceBefore = 4.Pt,
+                    SpaceAfter = 10.Pt,
+                },
+            ]
+            : [];
+
+    private static ImmutableArray<Block> Join(SectionContext context) =>
+        context.Pattern.House.Joins == JoinStyle.Diagonal
+        && context
+            .Manuscript.Quilts.SelectMany(q => q.Borders)
+            .Select(b => b.Design.Fabric.Value)
+            .FirstOrDefault()
+            is { } fabric
+            ?
+            [
+                context.Figures.DiagonalJoin(fabric, context.TextWidth.Scale(0.5), 72.Pt) with
+                {
+                    SpaceAfter = 8.Pt,
+                },
+            ]
             : [];
 
     private static ImmutableArray<Block> Measuring(SectionContext context) =>
-        context.Figures.BorderMeasuring(
-            (context.Sizes.Length - 1) / 2,
-            context.TextWidth.Scale(0.62),
-            100.Pt
-        )
-            is { } figure
+        context.Figures.BorderMeasuring(context.ShownSize, 200.Pt, 96.Pt) is { } figure
             ? [figure with { SpaceBefore = 4.Pt, SpaceAfter = 10.Pt }]
             : [];
 
@@ -86,7 +107,10 @@ internal sealed class Borders : Section
                                 _ => "sides",
                             }
                         )
-                        .With("border", MarkdownText.Escape(name)),
+                        .With("border", MarkdownText.Escape(name))
+                        // The steps are numbered as in the diagram of all borders: two for each.
+                        .With("first", (2 * border.Number) - 1)
+                        .With("second", 2 * border.Number),
                     new Dictionary<string, ImmutableArray<Block>>
                     {
                         ["strips"] = Strips(border, corners, context),

@@ -40,6 +40,10 @@ internal static class CommonWords
             .With("sashing", !tables.Sashing.IsEmpty)
             .With("cornerstones", tables.Placement.Any(p => p.Sashing is { Cornerstones: true }))
             .With("sashing_around", tables.Placement.Any(p => p.Sashing is { Around: true }))
+            .With("colorings", tables.Blocks.Length)
+            .With("sheets", Sheets(context))
+            .With("placement", Sheet("placement", context))
+            .With("contact", Optional(context.Pattern.Info.Contact))
             .With("borders", tables.Borders.Length)
             .With("binding", tables.Binding.Any(b => b is not null))
             .With("backing", tables.Backing.Any(b => b is not null))
@@ -47,6 +51,23 @@ internal static class CommonWords
             .With("directional", tables.Fabrics.Any(f => f.Directional))
             .With("baby", context.Sizes.Any(s => IsForBaby(s, context.Labels)));
     }
+
+    /// <summary>Titles of the documents that come with this one.</summary>
+    private static ImmutableArray<string> Sheets(SectionContext context) =>
+        [
+            .. context
+                .Templates.Documents.Where(d => d.Key != context.Plan.Key && d.Title.Length > 0)
+                .Select(d => MarkdownText.Escape(d.Title)),
+        ];
+
+    /// <summary>The title of the other document that holds a section; null where none does.</summary>
+    private static string? Sheet(string section, SectionContext context) =>
+        context
+            .Templates.Documents.Where(d =>
+                d.Key != context.Plan.Key && d.Title.Length > 0 && d.Sections.Contains(section)
+            )
+            .Select(d => MarkdownText.Escape(d.Title))
+            .FirstOrDefault();
 
     /// <summary>Whether a size is named as one for a baby.</summary>
     public static bool IsForBaby(SizeColumn size, Labels labels) =>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Booklet.Figures;
 using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Finishing;
 using PatternPress.Quilting.Measures;
@@ -17,6 +18,7 @@ internal sealed class Finishing : Section
     {
         PrintedTables tables = context.Tables;
         NumberWords numbers = context.Numbers;
+        int shown = context.ShownSize;
         Length seam = tables.Sizes.IsEmpty ? context.Pattern.House.Seam : tables.Sizes[0].Seam;
         return context.Fill(
             Name,
@@ -55,17 +57,20 @@ internal sealed class Finishing : Section
                 .With("pin_gap", numbers.Measure(Plain(numbers, 4, 10))),
             new Dictionary<string, ImmutableArray<Block>>
             {
+                ["join"] = Join(context),
+                ["corner-stop"] = Corner(CornerTurn.Stop, context),
+                ["corner-up"] = Corner(CornerTurn.Up, context),
+                ["corner-down"] = Corner(CornerTurn.Down, context),
+                ["close"] = Close(context),
                 ["backing"] = Backing(context),
                 ["backing-diagrams"] = BackingDiagrams(context),
                 ["layers"] = Pictured(
-                    context.Figures.Layers(
-                        (context.Sizes.Length - 1) / 2,
-                        context.TextWidth.Scale(0.6),
-                        150.Pt
-                    )
-                ),
-                ["corner"] = Pictured(
-                    context.Figures.BindingTurn(context.TextWidth.Scale(0.8), 130.Pt)
+                    context.Figures.Layers(shown, 228.Pt, 120.Pt) is { } layers
+                        ? layers with
+                        {
+                            Caption = context.Shown(shown),
+                        }
+                        : null
                 ),
                 ["batting"] = Batting(context),
                 ["binding"] = Binding(context),
@@ -73,6 +78,28 @@ internal sealed class Finishing : Section
             Name
         );
     }
+
+    private static ImmutableArray<Block> Corner(CornerTurn turn, SectionContext context) =>
+        Pictured(context.Figures.BindingTurn(turn, 88.Pt, 88.Pt));
+
+    private static ImmutableArray<Block> Join(SectionContext context) =>
+        context.Tables.Binding.FirstOrDefault(b => b is not null) is { } binding
+            ? Pictured(
+                context.Figures.DiagonalJoin(binding.Fabric, context.TextWidth.Scale(0.38), 66.Pt)
+            )
+            : [];
+
+    private static ImmutableArray<Block> Close(SectionContext context) =>
+        context.Tables.Binding.FirstOrDefault(b => b is not null) is { } binding
+            ? Pictured(
+                context.Figures.BindingClose(
+                    binding.Fabric,
+                    context.Numbers.Measure(binding.StripWidth),
+                    context.TextWidth.Scale(0.36),
+                    52.Pt
+                )
+            )
+            : [];
 
     private static ImmutableArray<Block> Backing(SectionContext context)
     {
@@ -111,59 +138,51 @@ internal sealed class Finishing : Section
         return table.ToBlocks();
     }
 
-    /// <summary>One diagram for each way the panels run, side by side.</summary>
+    /// <summary>The most diagrams side by side.</summary>
+    private const int MostAbreast = 3;
+
+    /// <summary>A diagram of every size whose backing has seams.</summary>
     private static ImmutableArray<Block> BackingDiagrams(SectionContext context)
     {
         List<int> shown =
         [
             .. Enumerable
                 .Range(0, context.Sizes.Length)
-                .Where(i => context.Tables.Backing[i] is { Panels: > 1 })
-                .GroupBy(i => (context.Tables.Backing[i]!.Seams, context.Tables.Backing[i]!.Panels))
-                .Select(g => g.First())
-                .Take(3),
+                .Where(i => context.Tables.Backing[i] is { Panels: > 1 }),
         ];
         if (shown.Count == 0)
         {
             return [];
         }
-        Points width = (context.TextWidth - (20.Pt * 2)) / 3;
-        var columns = ImmutableArray.CreateBuilder<Column>();
-        foreach (int i in shown)
+        int rows = (shown.Count + MostAbreast - 1) / MostAbreast;
+        int abreast = (shown.Count + rows - 1) / rows;
+        Points gap = 20.Pt;
+        Points width = (context.TextWidth - (gap * (MostAbreast - 1))) / MostAbreast;
+        var blocks = ImmutableArray.CreateBuilder<Block>();
+        foreach (int[] row in shown.Chunk(abreast))
         {
-            if (context.Figures.Backing(i, width, 130.Pt) is not { } figure)
-            {
-                continue;
-            }
-            columns.Add(
-                Column.Fixed(
-                    width,
-                    figure with
-                    {
-                        Caption = new Text(context.Labels.List(SizesLike(i, context)), "caption"),
-                    }
-                )
-            );
-        }
-        return columns.Count == 0
-            ? []
-            :
+            ImmutableArray<Column> columns =
             [
-                new Gap(8.Pt),
-                new KeepTogether(new Columns(columns.ToImmutable()) { Gap = 20.Pt }),
-                new Gap(8.Pt),
+                .. row.Select(i => (i, Figure: context.Figures.Backing(i, width, 118.Pt)))
+                    .Where(f => f.Figure is not null)
+                    .Select(f =>
+                        Column.Fixed(
+                            width,
+                            f.Figure! with
+                            {
+                                Caption = new Text(context.Sizes[f.i].Name, "caption"),
+                            }
+                        )
+                    ),
             ];
+            if (!columns.IsEmpty)
+            {
+                blocks.Add(new KeepTogether(new Columns(columns) { Gap = gap }));
+                blocks.Add(new Gap(8.Pt));
+            }
+        }
+        return blocks.ToImmutable();
     }
-
-    private static IEnumerable<string> SizesLike(int shown, SectionContext context) =>
-        context
-            .Sizes.Where(
-                (_, i) =>
-                    context.Tables.Backing[i] is { } other
-                    && other.Seams == context.Tables.Backing[shown]!.Seams
-                    && other.Panels == context.Tables.Backing[shown]!.Panels
-            )
-            .Select(s => s.Name);
 
     private static ImmutableArray<Block> Pictured(Figure? figure) =>
         figure is null

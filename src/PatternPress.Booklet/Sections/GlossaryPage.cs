@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Booklet.Words;
+using PatternPress.Typesetting;
 using PatternPress.Typesetting.Blocks;
 using PatternPress.Typesetting.Inlines;
 
@@ -41,7 +42,7 @@ internal sealed class GlossaryPage : Section
                 ]
             )
             {
-                Style = TableLooks.Plain(context.Theme),
+                Style = TableLooks.Plain(context.Theme) with { Padding = Insets.Of(6.Pt, 1.8.Pt) },
                 Summary = context.Labels["summary-glossary"],
             },
         ];

@@ -3,6 +3,7 @@ using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Tables;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Blocks;
+using PatternPress.Typesetting.Inlines;
 using PatternPress.Typesetting.Styles;
 
 namespace PatternPress.Booklet.Sections;
@@ -15,11 +16,12 @@ internal sealed class Placement : Section
     public override ImmutableArray<Block> Build(SectionContext context) =>
         context.Fill(
             Name,
-            null,
+            WordData.Empty.With("colorings", context.Tables.Blocks.Length),
             new Dictionary<string, ImmutableArray<Block>>
             {
                 ["gallery"] = Gallery(context),
                 ["counts"] = Counts(context),
+                ["keys"] = Keys(context),
                 ["charts"] = [.. context.Sizes.SelectMany((_, i) => Chart(i, context))],
             },
             Name
@@ -69,27 +71,16 @@ internal sealed class Placement : Section
     private static ImmutableArray<Block> Counts(SectionContext context)
     {
         Labels labels = context.Labels;
-        var table = new SizeTable(context, labels["block"], "", labels["fabrics"])
+        var table = new SizeTable(context, labels["block"], labels["fabrics"])
         {
             Summary = labels["summary-placement"],
-            Alignment = CellAlignment.Number,
         };
-        // Many colorings are shown smaller, so that all stand on one page.
-        Points side = context.Tables.Blocks.Length > 6 ? 24.Pt : 40.Pt;
         foreach (BlockRow row in context.Tables.Blocks)
         {
             table.Add(
                 [
                     Cells.Head(Cells.Strong(row.Coloring)),
-                    new TableCell(
-                        context.Figures.Block(row, side) is { } picture
-                            ? picture
-                            : new Text("", "table")
-                    )
-                    {
-                        Vertical = VerticalAlignment.Middle,
-                    },
-                    new TableCell(Cells.Plain(Fabrics(row, context))),
+                    new TableCell(Cells.Plain(ColoringWords.Line(row, context))),
                 ],
                 i => row.BySize[i] is { } cell ? Cells.Strong($"{cell.Count}") : null
             );
@@ -97,21 +88,56 @@ internal sealed class Placement : Section
         return table.ToBlocks();
     }
 
-    private static string Fabrics(BlockRow row, SectionContext context) =>
-        context.Pattern.Coloring(row.Coloring) is { } coloring
-            ? string.Join(
-                ", ",
-                context
-                    .Tables.Fabrics.Where(f => coloring.Fabrics.ContainsValue(f.Key))
-                    .Select(f => f.Key)
-            )
-            : "";
+    /// <summary>Every coloring of the blocks enlarged, with hatches and letters in its patches.</summary>
+    private static ImmutableArray<Block> Keys(SectionContext context)
+    {
+        const int most = 4,
+            abreast = 3;
+        Points gap = 20.Pt;
+        ImmutableArray<BlockRow> rows = context.Tables.Blocks;
+        // Few blocks stay as large as those of many.
+        int columns = rows.Length <= most ? Math.Max(rows.Length, abreast) : abreast;
+        Points side = (context.TextWidth - (gap * (columns - 1))) / columns;
+        var blocks = ImmutableArray.CreateBuilder<Block>();
+        foreach (BlockRow[] line in rows.Chunk(columns))
+        {
+            ImmutableArray<Column> row =
+            [
+                .. line.Select(r => (r, Figure: context.Figures.Block(r, side)))
+                    .Where(b => b.Figure is not null)
+                    .Select(b =>
+                        Column.Fixed(
+                            side,
+                            b.Figure! with
+                            {
+                                Caption = new Text(
+                                    [
+                                        .. FractionText.Parse(
+                                            $"{b.r.Coloring}\u2002",
+                                            new InlineStyle { Bold = true }
+                                        ),
+                                        .. FractionText.Parse(ColoringWords.Line(b.r, context)),
+                                    ],
+                                    "caption"
+                                ),
+                            }
+                        )
+                    ),
+            ];
+            if (!row.IsEmpty)
+            {
+                blocks.Add(new KeepTogether(new Columns(row) { Gap = gap }));
+                blocks.Add(new Gap(10.Pt));
+            }
+        }
+        return blocks.ToImmutable();
+    }
 
     private static IEnumerable<Block> Chart(int size, SectionContext context)
     {
         SizeColumn column = context.Sizes[size];
         if (
-            context.Figures.Placement(size, context.TextWidth, context.TextHeight - 70.Pt)
+            context.Figures.Placement(size, context.TextWidth, context.TextHeight - 32.Pt)
             is not { } figure
         )
         {

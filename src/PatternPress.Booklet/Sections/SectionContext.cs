@@ -84,6 +84,26 @@ public sealed class SectionContext
     /// <summary>Height of the text on the page.</summary>
     public Points TextHeight => Paper.Height - Theme.Margins.Down;
 
+    /// <summary>The size that figures show which show only one: in the middle of the list.</summary>
+    public int ShownSize => (Sizes.Length - 1) / 2;
+
+    /// <summary>"Shown: Throw", below a figure that shows one size of several.</summary>
+    /// <param name="more">Said after it.</param>
+    public Text? Shown(int size, string? more = null) =>
+        Sizes.Length < 2 && more is null
+            ? null
+            : new Text(
+                string.Join(
+                    " ",
+                    new[]
+                    {
+                        Sizes.Length < 2 ? null : Labels.Format("shown-caption", Sizes[size].Name),
+                        more,
+                    }.Where(w => w is not null)
+                ),
+                "caption"
+            );
+
     public FabricLabel? Fabric(string key) => Tables.Fabrics.FirstOrDefault(f => f.Key == key);
 
     /// <summary>A value of each size, as words.</summary>

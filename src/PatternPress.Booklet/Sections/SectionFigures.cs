@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PatternPress.Booklet.Figures;
 using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
 using PatternPress.Quilting.Tables;
@@ -53,7 +54,14 @@ public sealed class SectionFigures
     /// <summary>A size with letters and hatches.</summary>
     public Figure? Placement(int size, Points width, Points height) =>
         QuiltOf(size) is { } quilt
-            ? Set(Figures.PlacementChart.Draw(quilt, palette.Value, new FigureRoom(width, height)))
+            ? Set(
+                Figures.PlacementChart.Draw(
+                    quilt,
+                    palette.Value,
+                    new FigureRoom(width, height),
+                    uses: key => string.Join(", ", FabricUses.Of(key, context, size))
+                )
+            )
             : null;
 
     /// <summary>A size's rows drawn apart.</summary>
@@ -101,13 +109,40 @@ public sealed class SectionFigures
             )
             : null;
 
+    /// <summary>How the ends of two strips of a fabric are joined on the diagonal.</summary>
+    public Figure DiagonalJoin(string fabric, Points width, Points height) =>
+        Set(
+            Figures.DiagonalJoin.Draw(
+                palette.Value[fabric],
+                context.Pattern.House,
+                palette.Value,
+                new FigureRoom(width, height)
+            )
+        );
+
+    /// <summary>How the ends of the binding meet; the overlap as it is printed.</summary>
+    public Figure BindingClose(string fabric, string overlap, Points width, Points height) =>
+        Set(
+            Figures.BindingClose.Draw(
+                palette.Value[fabric],
+                overlap,
+                palette.Value,
+                new FigureRoom(width, height)
+            )
+        );
+
+    /// <summary>A box to tick.</summary>
+    public InlineDrawing TickBox() =>
+        new(Figures.TickBox.Draw(palette.Value.Style).Drawing, 9.Pt, "") { Drop = 1.Pt };
+
     /// <summary>How binding turns a corner.</summary>
-    public Figure? BindingTurn(Points width, Points height) =>
+    public Figure? BindingTurn(CornerTurn turn, Points width, Points height) =>
         context.Tables.Binding.FirstOrDefault(b => b is not null) is { } binding
             ? Set(
                 BindingCorner.Draw(
                     palette.Value[binding.Fabric],
                     context.Pattern.House,
+                    turn,
                     palette.Value,
                     new FigureRoom(width, height)
                 )
@@ -204,9 +239,17 @@ public sealed class SectionFigures
     {
         if (ColoredOf(row)?.Block is not { } block)
         {
-            return new BlockSewing("rows", row.Rows.Length);
+            return new BlockSewing("rows", row.Rows.Length, [], false, false);
         }
         SewingOrder order = SewingOrder.Of(block);
+        // Seams of two blocks meet where no sashing lies between them.
+        bool nests =
+            block.Units.Length > 1
+            && context.Pattern.House.Pressing != PressingStyle.Open
+            && context.Tables.Sashing.IsEmpty
+            && context.Tables.Placement.Any(p =>
+                p.Rows.Length > 1 || p.Rows.Any(r => r.Length > 1)
+            );
         return new BlockSewing(
             order switch
             {
@@ -214,8 +257,75 @@ public sealed class SectionFigures
                 SewingOrder.Group { Level: false } => "columns",
                 _ => "rows",
             },
-            order.Rows().Length
+            order.Rows().Length,
+            [.. GroupsOf(order, block, row)],
+            nests,
+            nests && TurnsOver(block)
         );
+    }
+
+    private static IEnumerable<SewingGroups> GroupsOf(
+        SewingOrder order,
+        Quilting.Resolving.Block block,
+        BlockRow row
+    )
+    {
+        ImmutableArray<SewingOrder> rows = order.Rows();
+        for (int i = 0; i < rows.Length; i++)
+        {
+            ImmutableArray<ImmutableArray<string>> groups =
+            [
+                .. (rows[i] as SewingOrder.Group)
+                    ?.Parts.OfType<SewingOrder.Group>()
+                    .Select(g =>
+                        (ImmutableArray<string>)
+                            [.. g.Units().Select(u => LabelOf(block.Units[u].Region, row))]
+                    )
+                    ?? [],
+            ];
+            if (!groups.IsEmpty)
+            {
+                yield return new SewingGroups(i + 1, groups);
+            }
+        }
+    }
+
+    /// <summary>
+    /// Whether a block turned upside down is the same block in any coloring: its patches fall on patches of the same part.
+    /// </summary>
+    private static bool TurnsOver(Quilting.Resolving.Block block)
+    {
+        var upright = new HashSet<(string, string)>(PatchesOf(Turn.None));
+        return PatchesOf(new Turn(2)).All(upright.Contains);
+
+        IEnumerable<(string, string)> PatchesOf(Turn turn) =>
+            block
+                .Units.SelectMany(u =>
+                    u.Patches(u.Drawn.Parts.Distinct().ToDictionary(part => part, part => part))
+                )
+                .Select(p => (Written(p.Shape.Turned(turn, block.Width, block.Height)), p.Fabric));
+
+        // The same polygon may begin at any of its corners.
+        static string Written(Polygon shape)
+        {
+            int first = 0;
+            for (int i = 1; i < shape.Corners.Length; i++)
+            {
+                Point a = shape.Corners[i],
+                    b = shape.Corners[first];
+                if (a.Y < b.Y || (a.Y == b.Y && a.X < b.X))
+                {
+                    first = i;
+                }
+            }
+            return string.Join(
+                ' ',
+                shape
+                    .Corners[first..]
+                    .Concat(shape.Corners[..first])
+                    .Select(c => $"{c.X.Inches},{c.Y.Inches}")
+            );
+        }
     }
 
     /// <summary>The unit's label or the patch's id, as the tables name them.</summary>
@@ -257,4 +367,17 @@ public sealed class SectionFigures
 /// <summary>How a block goes together.</summary>
 /// <param name="Way">"rows", "columns" or "around" (with partial seams).</param>
 /// <param name="Rows">How many rows or columns.</param>
-public sealed record BlockSewing(string Way, int Rows);
+/// <param name="Groups">Groups within rows that are sewn before their row.</param>
+/// <param name="Nests">Whether its seams meet those of the next block, so that they should be pressed to lock.</param>
+/// <param name="Turns">Whether every second block may be turned upside down for that.</param>
+public sealed record BlockSewing(
+    string Way,
+    int Rows,
+    ImmutableArray<SewingGroups> Groups,
+    bool Nests,
+    bool Turns
+);
+
+/// <summary>The groups of one row: the labels of the parts of each, in order.</summary>
+/// <param name="Row">From 1.</param>
+public sealed record SewingGroups(int Row, ImmutableArray<ImmutableArray<string>> Parts);

@@ -31,6 +31,9 @@ internal sealed class SizeTable(SectionContext context, params ImmutableArray<st
     /// <summary>How the leading columns are aligned; left where not given.</summary>
     public ImmutableArray<CellAlignment> LeadAlignment { get; init; } = [];
 
+    /// <summary>Whether its rows stand close, so that many of them stay on a page.</summary>
+    public bool Dense { get; init; }
+
     /// <summary>What the table holds, for those who hear it.</summary>
     public string? Summary { get; init; }
 
@@ -118,7 +121,7 @@ internal sealed class SizeTable(SectionContext context, params ImmutableArray<st
         return new Table(Columns(to - from), made.ToImmutable())
         {
             Header = [Header(from, to)],
-            Style = TableLooks.Of(context.Theme),
+            Style = Dense ? TableLooks.Dense(context.Theme) : TableLooks.Of(context.Theme),
             Summary = Summary,
         };
     }

@@ -23,6 +23,10 @@ internal sealed class Sizes : Section
         Labels labels = context.Labels;
         NumberWords numbers = context.Numbers;
         var table = new SizeTable(context, "") { Summary = labels["summary-sizes"] };
+        if (context.Sizes.Length > 1)
+        {
+            table.Add(labels["your-size"], _ => new Text([context.Figures.TickBox()], "table"));
+        }
         table.Add(
             labels["finished-quilt"],
             i => numbers.Size(context.Sizes[i].Width, context.Sizes[i].Height)

@@ -1,21 +1,21 @@
 using System.Collections.Immutable;
 using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Tables;
+using PatternPress.Typesetting;
 using PatternPress.Typesetting.Blocks;
 
 namespace PatternPress.Booklet.Sections;
 
-/// <summary>What one block of each coloring takes: to count out stacks before sewing.</summary>
+/// <summary>
+/// Every coloring with its picture, its fabrics, what one block takes and how many there are: to count out stacks before sewing.
+/// </summary>
 internal sealed class Sorting : Section
 {
     public override string Name => "sorting";
 
     public override ImmutableArray<Block> Build(SectionContext context)
     {
-        ImmutableArray<BlockRow> rows =
-        [
-            .. context.Tables.Blocks.Where(b => b.Block is not null && b.Parts.Length > 1),
-        ];
+        ImmutableArray<BlockRow> rows = [.. context.Tables.Blocks.Where(Sorts)];
         return rows.IsEmpty
             ? []
             :
@@ -36,32 +36,57 @@ internal sealed class Sorting : Section
             ];
     }
 
+    /// <summary>Whether a block has stacks to sort; else its colorings stand with its block.</summary>
+    public static bool Sorts(BlockRow row) => row.Block is not null && row.Parts.Length > 1;
+
     private static ImmutableArray<Block> Table(
         ImmutableArray<BlockRow> rows,
         SectionContext context
     )
     {
         Labels labels = context.Labels;
-        var table = new SizeTable(context, labels["block"], labels["one-block-takes"])
+        var table = new SizeTable(
+            context,
+            labels["block"],
+            "",
+            labels["fabrics"],
+            labels["one-block-takes"]
+        )
         {
             Summary = labels["summary-sorting"],
-            Alignment = CellAlignment.Left,
         };
+        Points side = rows.Length > ManyColorings ? 34.Pt : 44.Pt;
         foreach (BlockRow row in rows)
         {
             table.Add(
                 [
-                    Cells.Head(Cells.Strong(row.Coloring)),
-                    new TableCell(Cells.Plain(labels.List(Takes(row, labels)))),
+                    Cells.Head(
+                        Cells.Strong(
+                            row.Number > 1 ? $"{row.Coloring} ({row.Number})" : row.Coloring
+                        )
+                    ),
+                    new TableCell(
+                        context.Figures.Block(row, side) is { } picture
+                            ? picture
+                            : new Text("", "table")
+                    )
+                    {
+                        Vertical = VerticalAlignment.Middle,
+                    },
+                    new TableCell(new Stack(ColoringWords.Lines(row, context).Select(Cells.Plain))),
+                    new TableCell(new Stack(Takes(row, labels).Select(Cells.Plain))),
                 ],
                 i =>
                     row.BySize[i] is { } cell
-                        ? Cells.Strong(labels.Count("block-number", cell.Count))
+                        ? Cells.Strong(labels.Format("make", cell.Count))
                         : null
             );
         }
         return table.ToBlocks();
     }
+
+    /// <summary>More colorings than this are shown smaller, so that all stand on one page.</summary>
+    private const int ManyColorings = 6;
 
     /// <summary>"4 of Unit 1a", "4 A1", in the order they first come in the block.</summary>
     private static IEnumerable<string> Takes(BlockRow row, Labels labels) =>

@@ -23,6 +23,7 @@ internal sealed class UnitWords
             .With("piece", Pieces())
             .With("measure", Measures())
             .With("fabric", fabric)
+            .With("numbered", Enumerable.Range(0, roles).Any(IsNumbered))
             .With("figure", fabric.IsEmpty ? "" : fabric[0])
             .With("ground", fabric.IsEmpty ? "" : fabric[^1])
             .With("fabrics", unit.Rows.Length)
@@ -37,7 +38,22 @@ internal sealed class UnitWords
     }
 
     /// <summary>Whether fabrics are told by number, because the unit comes in too many combinations to name.</summary>
-    public bool TellsByNumber => Enumerable.Range(0, unit.Rows[0].Fabrics.Length).Any(IsNumbered);
+    public bool TellsByNumber =>
+        PiecesShareNames && Enumerable.Range(0, unit.Rows[0].Fabrics.Length).Any(IsNumbered);
+
+    /// <summary>Whether pieces of different fabrics have the same name, so that only the fabric tells them apart.</summary>
+    private bool PiecesShareNames =>
+        FirstCells
+            .SelectMany(c => c.Pieces)
+            .GroupBy(p => p.Name)
+            .Any(g => g.Select(p => p.Role).Distinct().Skip(1).Any());
+
+    /// <summary>"fabric one": in words, since a number would look like a part of a fabric's letter.</summary>
+    public string NumberedRole(int role)
+    {
+        string[] names = context.Labels["role-fabrics"].Split(',', StringSplitOptions.TrimEntries);
+        return role < names.Length ? names[role] : context.Labels.Format("role-fabric", role + 1);
+    }
 
     public WordData Data { get; }
 
@@ -133,7 +149,7 @@ internal sealed class UnitWords
 
     private bool IsNumbered(int role) => KeysOf(role).Length > MostNames;
 
-    /// <summary>"Ink (A)"; "B or C" where the unit comes in two; "fabric 1" where it comes in more.</summary>
+    /// <summary>"Ink (A)"; "B or C" where the unit comes in two; "fabric one" where it comes in more.</summary>
     private string FabricOf(int role)
     {
         ImmutableArray<string> keys = KeysOf(role);
@@ -143,7 +159,7 @@ internal sealed class UnitWords
                     MarkdownText.Escape(context.Fabric(keys[0])?.Name ?? ""),
                     MarkdownText.Escape(keys[0])
                 )
-            : IsNumbered(role) ? context.Labels.Format("role-fabric", role + 1)
+            : IsNumbered(role) ? NumberedRole(role)
             : string.Join($" {context.Labels["or"]} ", keys.Select(MarkdownText.Escape));
     }
 
@@ -185,6 +201,14 @@ internal sealed class UnitWords
                             context.Sized(size =>
                                 row.BySize[size] is { } cell && cell.StripSets.Length > set
                                     ? $"{cell.StripSets[set].Sets}"
+                                    : null
+                            )
+                        )
+                        .With(
+                            "each",
+                            context.Sized(size =>
+                                row.BySize[size] is { } cell && cell.StripSets.Length > set
+                                    ? $"{cell.StripSets[set].SegmentsPerSet}"
                                     : null
                             )
                         )

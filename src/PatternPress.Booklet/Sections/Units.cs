@@ -79,7 +79,11 @@ internal sealed class Units : Section
             context,
             labels["unit"],
             "",
-            labels[sets ? "one-set" : "one-batch"]
+            labels[
+                sets ? "one-set"
+                : unit.Rows.Any(r => r.BySize.Any(c => c is { Yield: > 1 })) ? "one-batch"
+                : "one-unit"
+            ]
         )
         {
             Summary = labels.Format("summary-unit", unit.Number),
@@ -101,7 +105,8 @@ internal sealed class Units : Section
                                 string.Join(
                                     ", ",
                                     row.Fabrics.Select(
-                                        (f, i) => labels.Format("role-letter", i + 1, f)
+                                        (f, i) =>
+                                            labels.Format("role-letter", words.NumberedRole(i), f)
                                     )
                                 )
                             )
@@ -151,7 +156,7 @@ internal sealed class Units : Section
                 Cells.Strong(labels.Format("make", cell.Needed)),
                 .. cell.StripSets.Select(s => Cells.Small(labels.Count("strip-set-count", s.Sets))),
                 .. cell.StripSets.Select(s =>
-                    Cells.Small(labels.Format("segment-count", s.Segments))
+                    Cells.Small(labels.Format("segment-count", s.Segments, s.SegmentsPerSet))
                 ),
             ]);
         }

@@ -141,12 +141,58 @@ public sealed class MarkdownBlocks
     private ImmutableArray<Block> ReadAll(ContainerBlock container, string style)
     {
         var blocks = ImmutableArray.CreateBuilder<Block>();
-        foreach (Markdig.Syntax.Block block in container)
+        for (int i = 0; i < container.Count; i++)
         {
-            blocks.AddRange(ReadOne(block, style));
+            if (
+                container[i] is ListBlock list
+                && i + 1 < container.Count
+                && FigureAt(container[i + 1]) is { } figure
+            )
+            {
+                blocks.AddRange(Beside(ReadList(list), figure));
+                i++;
+            }
+            else
+            {
+                blocks.AddRange(ReadOne(container[i], style));
+            }
         }
         return blocks.DrainToImmutable();
     }
+
+    /// <summary>The figure that a place alone in its paragraph is filled with; null where it is filled with anything else.</summary>
+    private Figure? FigureAt(Markdig.Syntax.Block block) =>
+        block is ParagraphBlock { Inline: { } inline }
+        && inlines.PlaceIn(inline) is { } place
+        && setting.Places!.TryGetValue(place, out ImmutableArray<Block> filled)
+        && filled is [Figure figure]
+            ? figure
+            : null;
+
+    /// <summary>A figure wider than this share of the measure stands below its text.</summary>
+    private static readonly Points WidestBeside = 230.Pt;
+
+    /// <summary>A figure that belongs to steps: beside them where it is narrow, else below, never parted from the last of them.</summary>
+    private static IEnumerable<Block> Beside(List list, Figure figure)
+    {
+        if ((figure.MaxWidth ?? figure.Drawing.NaturalWidth) > WidestBeside)
+        {
+            return [list with { KeepLastWithNext = true }, figure, new Gap(5.Pt)];
+        }
+        return [WithFigure(list, figure), new Gap(5.Pt)];
+    }
+
+    private static KeepTogether WithFigure(Block text, Figure figure) =>
+        new(
+            new Typesetting.Blocks.Columns(
+                Column.Share(text),
+                Column.Fixed(figure.MaxWidth ?? figure.Drawing.NaturalWidth, figure)
+            )
+            {
+                Gap = 16.Pt,
+                StackBelow = 150.Pt,
+            }
+        );
 
     private IEnumerable<Block> ReadOne(Markdig.Syntax.Block block, string style) =>
         block switch
@@ -213,7 +259,11 @@ public sealed class MarkdownBlocks
         ImmutableArray<Inline> content = inlines.Read(paragraph.Inline);
         if (!content.IsEmpty)
         {
-            yield return new Text(content, style);
+            var text = new Text(content, style);
+            // What announces something stays with it.
+            yield return FractionText.Plain(content).TrimEnd().EndsWith(':')
+                ? new KeepWithNext(text)
+                : text;
         }
     }
 
@@ -222,7 +272,15 @@ public sealed class MarkdownBlocks
         var items = ImmutableArray.CreateBuilder<ListItem>();
         foreach (ListItemBlock item in list.OfType<ListItemBlock>())
         {
-            items.Add(new ListItem(new Stack(ReadAll(item, "item"))));
+            ImmutableArray<Block> content = ReadAll(item, "item");
+            items.Add(
+                new ListItem(
+                    content is [Text text, Figure figure]
+                    && (figure.MaxWidth ?? figure.Drawing.NaturalWidth) <= WidestBeside
+                        ? WithFigure(text, figure)
+                        : new Stack(content)
+                )
+            );
         }
         return new List(items.DrainToImmutable())
         {

@@ -20,6 +20,13 @@ public static class TableLooks
             HeaderBackground = theme.Tint,
         };
 
+    /// <summary>Rows close together: for long lists that should stay on a page.</summary>
+    public static TableStyle Dense(Theme theme) =>
+        Of(theme) with
+        {
+            Padding = Insets.Of(6.Pt, 1.6.Pt),
+        };
+
     /// <summary>Rules only between rows: for lists of facts.</summary>
     public static TableStyle Plain(Theme theme) =>
         Of(theme) with

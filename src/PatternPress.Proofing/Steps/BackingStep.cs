@@ -170,16 +170,17 @@ internal static class BackingStep
             BuyStep.Bought(bench, "requirements for backing", row.Fabric ?? "", bought.Yardage);
         }
 
-        void Side(string what, Length printed, Length quilt)
+        void Side(string what, Length printed, Length finished)
         {
-            Length need = quilt + (cell.Overhang * 2);
+            // What lies on it is the top before it is bound, a seam larger on every side than the finished quilt.
+            Length need = finished + (bench.House.Seam * 2) + (cell.Overhang * 2);
             if (!notes.Ok(printed == house.Ruler.Up(need)))
             {
                 Add(
                     printed < need ? MistakeKind.Short : MistakeKind.Wrong,
                     what,
                     notes.Told(printed),
-                    $"quilt and overhang measure {notes.Told(need)}"
+                    $"quilt top and overhang measure {notes.Told(need)}"
                 );
             }
         }

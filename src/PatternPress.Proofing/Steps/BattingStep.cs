@@ -75,16 +75,17 @@ internal static class BattingStep
         string Told(string name, Length width, Length height) =>
             $"{name} {notes.Told(width, height)}";
 
-        void Side(string what, Length side, Length quilt)
+        void Side(string what, Length side, Length finished)
         {
-            Length need = quilt + (cell.Overhang * 2);
+            // What lies on it is the top before it is bound, a seam larger on every side than the finished quilt.
+            Length need = finished + (bench.House.Seam * 2) + (cell.Overhang * 2);
             if (!notes.Ok(side == bench.House.Ruler.Up(need)))
             {
                 Add(
                     side < need ? MistakeKind.Short : MistakeKind.Wrong,
                     what,
                     notes.Told(side),
-                    $"quilt and overhang measure {notes.Told(need)}"
+                    $"quilt top and overhang measure {notes.Told(need)}"
                 );
             }
         }

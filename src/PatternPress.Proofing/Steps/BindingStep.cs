@@ -60,7 +60,9 @@ internal static class BindingStep
                 $"the binding asked for is cut {notes.Told(asked)}"
             );
         }
-        Length around = (bench.Column.Width + bench.Column.Height) * 2;
+        // Along the raw edge, which lies a seam outside the finished quilt.
+        Length seams = bench.House.Seam * 2;
+        Length around = (bench.Column.Width + seams + bench.Column.Height + seams) * 2;
         Same("way around the quilt", cell.Perimeter, around, "it measures");
         // Ends that cross at a right angle each give half a width.
         Same("length that a join takes", cell.JoinLoss, cell.StripWidth, "on the diagonal it is");

@@ -5,7 +5,7 @@ namespace PatternPress.Quilting.Finishing;
 
 /// <summary>The backing of one size: panels as wide as the fabric, sewn side by side.</summary>
 /// <param name="Fabric">Fabric key; null where the pattern leaves the choice to the maker.</param>
-/// <param name="Width">Least width of the finished backing: quilt and overhang.</param>
+/// <param name="Width">Least width of the finished backing: unbound quilt top and overhang.</param>
 /// <param name="Height">Least height of the finished backing.</param>
 /// <param name="FabricWidth">Usable width of the backing fabric.</param>
 /// <param name="PanelWidth">The same once it has shrunk.</param>

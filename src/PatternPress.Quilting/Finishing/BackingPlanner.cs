@@ -6,8 +6,8 @@ using PatternPress.Quilting.Resolving;
 namespace PatternPress.Quilting.Finishing;
 
 /// <summary>
-/// Backing from panels as wide as the fabric: the quilt and an overhang on every side, in the direction of panels
-/// that takes less fabric. What straightens a cut edge is added once, as for every fabric.
+/// Backing from panels as wide as the fabric: the quilt top as it is before it is bound and an overhang on every side, in
+/// the direction of panels that takes less fabric. What straightens a cut edge is added once, as for every fabric.
 /// </summary>
 public static class BackingPlanner
 {
@@ -17,8 +17,10 @@ public static class BackingPlanner
     public static BackingPlan? Plan(Quilt quilt, string? fabric, Length fabricWidth)
     {
         var house = quilt.House;
-        Length width = house.Ruler.Up(quilt.Width + (house.BackingOverhang * 2));
-        Length height = house.Ruler.Up(quilt.Height + (house.BackingOverhang * 2));
+        Length topWidth = house.Unfinished(quilt.Width),
+            topHeight = house.Unfinished(quilt.Height);
+        Length width = house.Ruler.Up(topWidth + (house.BackingOverhang * 2));
+        Length height = house.Ruler.Up(topHeight + (house.BackingOverhang * 2));
         Length loss = house.BackingSeam * 2;
         Length panelWidth =
             house.Shrinkage.Sign > 0 ? house.Ruler.Down(house.AsCut(fabricWidth)) : fabricWidth;
@@ -47,14 +49,14 @@ public static class BackingPlanner
         terms.Add(
             new(
                 "width",
-                $"{Told(quilt.Width)} + 2 × {Told(house.BackingOverhang)}",
+                $"{Told(topWidth)} + 2 × {Told(house.BackingOverhang)}",
                 new Quantity.Measure(width)
             )
         );
         terms.Add(
             new(
                 "height",
-                $"{Told(quilt.Height)} + 2 × {Told(house.BackingOverhang)}",
+                $"{Told(topHeight)} + 2 × {Told(house.BackingOverhang)}",
                 new Quantity.Measure(height)
             )
         );

@@ -5,7 +5,7 @@ using PatternPress.Quilting.Resolving;
 
 namespace PatternPress.Quilting.Finishing;
 
-/// <summary>Batting: the quilt and an overhang on every side, and the smallest packaged size that holds it.</summary>
+/// <summary>Batting: the quilt top before it is bound and an overhang on every side, and the smallest packaged size that holds it.</summary>
 public static class BattingPlanner
 {
     /// <summary>
@@ -25,20 +25,18 @@ public static class BattingPlanner
     {
         Length overhang = quilt.House.BattingOverhang;
         Ruler ruler = quilt.House.Ruler;
-        Length width = ruler.Up(quilt.Width + (overhang * 2)),
-            height = ruler.Up(quilt.Height + (overhang * 2));
+        Length topWidth = quilt.House.Unfinished(quilt.Width),
+            topHeight = quilt.House.Unfinished(quilt.Height);
+        Length width = ruler.Up(topWidth + (overhang * 2)),
+            height = ruler.Up(topHeight + (overhang * 2));
         BattingPackage? package = Smallest(width, height);
         string Told(Length length) => HouseText.Of(length, quilt.House.Unit);
         var terms = ImmutableArray.CreateBuilder<DerivationTerm>();
         terms.Add(
-            new("width", $"{Told(quilt.Width)} + 2 × {Told(overhang)}", new Quantity.Measure(width))
+            new("width", $"{Told(topWidth)} + 2 × {Told(overhang)}", new Quantity.Measure(width))
         );
         terms.Add(
-            new(
-                "height",
-                $"{Told(quilt.Height)} + 2 × {Told(overhang)}",
-                new Quantity.Measure(height)
-            )
+            new("height", $"{Told(topHeight)} + 2 × {Told(overhang)}", new Quantity.Measure(height))
         );
         if (package is not null)
         {

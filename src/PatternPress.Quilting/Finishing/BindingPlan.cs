@@ -8,7 +8,7 @@ namespace PatternPress.Quilting.Finishing;
 /// <param name="Cut">Id of the strips.</param>
 /// <param name="StripWidth">Cut width of a strip.</param>
 /// <param name="StripLength">Usable width of the fabric.</param>
-/// <param name="Perimeter">Of the finished quilt.</param>
+/// <param name="Perimeter">Of the quilt top, raw edge to raw edge.</param>
 /// <param name="Extra">For corners and the closing join.</param>
 /// <param name="JoinLoss">Length a diagonal join takes: the strip's width.</param>
 /// <param name="Strips">The least n with n × strip length − (n − 1) × join loss ≥ perimeter + extra.</param>

@@ -5,8 +5,9 @@ using PatternPress.Quilting.Resolving;
 namespace PatternPress.Quilting.Finishing;
 
 /// <summary>
-/// Straight-grain binding: perimeter and an extra for corners and the closing join, from strips joined diagonally,
-/// each join taking a strip's width.
+/// Straight-grain binding: the way around the quilt top and an extra for corners and the closing join, from strips joined
+/// diagonally, each join taking a strip's width. The edge that is bound is that of the unbound top: a seam allowance
+/// beyond the finished quilt on every side.
 /// </summary>
 public static class BindingPlanner
 {
@@ -18,7 +19,9 @@ public static class BindingPlanner
         var design = quilt.Size.Quilt.Binding!;
         var house = quilt.House;
         Length width = house.Ruler.Up(design.Width ?? house.BindingWidth);
-        Length perimeter = (quilt.Width + quilt.Height) * 2;
+        Length topWidth = house.Unfinished(quilt.Width),
+            topHeight = house.Unfinished(quilt.Height);
+        Length perimeter = (topWidth + topHeight) * 2;
         Length needed = perimeter + house.BindingExtra;
         // A straight join would make a lump in a binding of several layers (common practice, no source).
         Length loss = StripJoin.Loss(Model.JoinStyle.Diagonal, width, house.Seam);
@@ -41,7 +44,7 @@ public static class BindingPlanner
                 [
                     new(
                         "perimeter",
-                        $"2 × ({Told(quilt.Width)} + {Told(quilt.Height)})",
+                        $"2 × ({Told(topWidth)} + {Told(topHeight)})",
                         new Quantity.Measure(perimeter)
                     ),
                     new(

@@ -8,7 +8,7 @@ namespace PatternPress.Quilting.Tables;
 /// <param name="Strips">To cut and join.</param>
 /// <param name="JoinLoss">Length that each diagonal join takes.</param>
 /// <param name="Length">Of the joined strips.</param>
-/// <param name="Perimeter">Of the finished quilt.</param>
+/// <param name="Perimeter">Of the quilt top, raw edge to raw edge.</param>
 public sealed record BindingCell(
     string Fabric,
     string Cut,

@@ -35,6 +35,11 @@ public sealed record List(ImmutableArray<ListItem> Items) : Block
     /// <summary>Whether no item is divided between pages.</summary>
     public bool KeepItemsTogether { get; init; }
 
+    /// <summary>Whether the last item stays with what follows the list, as a figure that belongs to it.</summary>
+    public bool KeepLastWithNext { get; init; }
+
+    public override bool StaysWithNext(LayoutContext context) => KeepLastWithNext;
+
     public override Fit Fit(LayoutContext context, Room room) => context.Fit(Composed(), room);
 
     public override WidthRange Widths(LayoutContext context) => Composed().Widths(context);
@@ -53,6 +58,16 @@ public sealed record List(ImmutableArray<ListItem> Items) : Block
     {
         var label = item.Label ?? (Numbered ? $"{Start + index}{AfterNumber}" : Bullet);
         Block entry = new ListEntry(label, LabelStyle, Indent, item.Content);
-        return KeepItemsTogether ? new KeepTogether(entry) : entry;
+        if (KeepItemsTogether)
+        {
+            entry = new KeepTogether(entry);
+        }
+
+        // Neither the first item nor the last stands alone on a page.
+        var sticks =
+            KeepItemsTogether
+            && (index == 0 || index == Items.Length - 2)
+            && index < Items.Length - 1;
+        return sticks ? new KeepWithNext(entry) : entry;
     }
 }

@@ -34,7 +34,7 @@ public sealed record Stack(ImmutableArray<Block> Items) : Block
                 y == Points.Zero
                     ? y
                     : Points.Min(
-                        (y + Largest(gap, after, spacing.Before)).UpTo(Rhythm),
+                        (y + context.Space(Largest(gap, after, spacing.Before))).UpTo(Rhythm),
                         Points.Max(y, room.Height)
                     );
             var offered =

@@ -12,4 +12,8 @@ sealed record BodyPage(
     bool FirstOfSequence,
     Fragment Body,
     ImmutableArray<PlacedAnchor> Anchors
-);
+)
+{
+    /// <summary>Filled to a smaller share of its height it is reported.</summary>
+    public double LeastFilled { get; init; }
+}

@@ -46,6 +46,12 @@ public sealed class LayoutContext
     /// <summary>The page being filled, counted from 1.</summary>
     public int PageNumber { get; internal set; } = 1;
 
+    /// <summary>The share of the spaces between blocks that is set.</summary>
+    public double Density { get; internal set; } = 1;
+
+    /// <summary>A space between two blocks at the density of the sequence.</summary>
+    public Points Space(Points space) => Density == 1 ? space : space.Scale(Density);
+
     /// <summary>How many pages there are, as far as known.</summary>
     public int? PageCount { get; }
 
@@ -105,6 +111,19 @@ public sealed class LayoutContext
             Needed = needed,
             Available = available,
         };
+    }
+
+    /// <summary>What was reported so far, to go back to.</summary>
+    internal Dictionary<(LayoutProblemKind, string), LayoutProblem> Reported() => new(problems);
+
+    /// <summary>Forgets what was reported by an attempt that was given up.</summary>
+    internal void Return(Dictionary<(LayoutProblemKind, string), LayoutProblem> reported)
+    {
+        problems.Clear();
+        foreach (var (key, problem) in reported)
+        {
+            problems.Add(key, problem);
+        }
     }
 
     internal IDisposable Within(object? origin) => new OriginScope(origins, origin);

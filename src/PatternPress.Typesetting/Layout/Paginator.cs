@@ -19,6 +19,7 @@ static class Paginator
             Fill(context, sequence, pages);
         }
 
+        ReportNearlyEmpty(context, pages);
         return pages;
     }
 
@@ -31,15 +32,68 @@ static class Paginator
         || (block is Text text && text.Content.Any(inline => inline is PageField))
         || block.Children.Any(Uses);
 
+    static void ReportNearlyEmpty(LayoutContext context, List<BodyPage> pages)
+    {
+        foreach (var page in pages.SkipLast(1))
+        {
+            var height = page.Frame.Body.Height;
+            if (page.Body.Height < height.Scale(page.LeastFilled))
+            {
+                context.PageNumber = page.Number;
+                context.Report(
+                    LayoutProblemKind.NearlyEmpty,
+                    $"{page.Body.Height} pt of {height} pt are filled",
+                    height.Scale(page.LeastFilled),
+                    page.Body.Height
+                );
+            }
+        }
+    }
+
+    // Tries the densities of the sequence and keeps the first that needs the fewest pages.
     static void Fill(LayoutContext context, PageSequence sequence, List<BodyPage> pages)
     {
+        var before = context.Reported();
+        List<BodyPage>? best = null;
+        var reported = before;
+        foreach (var density in sequence.Densities)
+        {
+            context.Return(before);
+            context.Density = density;
+            var attempt = Attempt(context, sequence, pages);
+            if (best is null || attempt.Count < best.Count)
+            {
+                (best, reported) = (attempt, context.Reported());
+            }
+
+            if (best.Count - pages.Count <= 1)
+            {
+                break;
+            }
+        }
+
+        context.Density = 1;
+        context.Return(reported);
+        pages.Clear();
+        pages.AddRange(best!);
+    }
+
+    static List<BodyPage> Attempt(
+        LayoutContext context,
+        PageSequence sequence,
+        List<BodyPage> earlier
+    )
+    {
+        var pages = new List<BodyPage>(earlier);
         var place = sequence.Frame.Body;
+        Block? left = sequence.Body;
         var first = true;
-        for (
-            Block? left = sequence.Body;
-            left is not null && pages.Count < MostPages;
-            first = false
-        )
+        if (sequence.Joins is { } least && pages.Count > 0)
+        {
+            (left, first) = Join(context, sequence, least, pages);
+        }
+
+        for (; left is not null && pages.Count < MostPages; first = false)
         {
             context.PageNumber = pages.Count + 1;
             var room = new Room(place.Width, place.Height, AtTop: true);
@@ -69,9 +123,53 @@ static class Paginator
                     fragment,
                     Anchors(fragment, place, pages.Count + 1)
                 )
+                {
+                    LeastFilled = sequence.LeastFilled,
+                }
             );
             left = rest is { IsBlank: false } ? rest : null;
         }
+
+        return pages;
+    }
+
+    // Begins a sequence below the last one, if enough of its page is left and anything of it fits there.
+    static (Block? Left, bool First) Join(
+        LayoutContext context,
+        PageSequence sequence,
+        Points least,
+        List<BodyPage> pages
+    )
+    {
+        var last = pages[^1];
+        var place = sequence.Frame.Body;
+        var y = last.Body.Height + context.Space(sequence.Body.Spacing(context).Before);
+        if (last.Frame.Body != place || place.Height - y < least)
+        {
+            return (sequence.Body, true);
+        }
+
+        context.PageNumber = last.Number;
+        var (fragment, rest) = context.Fit(
+            sequence.Body,
+            new Room(place.Width, place.Height - y, AtTop: false)
+        ) switch
+        {
+            Fit.Fits fits => (fits.Fragment, null),
+            Fit.Splits splits => (splits.Fragment, splits.Rest),
+            _ => ((Fragment?)null, (Block?)sequence.Body),
+        };
+        if (fragment is null)
+        {
+            return (rest, true);
+        }
+
+        var body = new FragmentBuilder()
+            .Add(last.Body, Points.Zero, Points.Zero)
+            .Add(fragment, Points.Zero, y)
+            .ToFragment(place.Width, y + fragment.Height);
+        pages[^1] = last with { Body = body, Anchors = Anchors(body, place, last.Number) };
+        return (rest is { IsBlank: false } ? rest : null, false);
     }
 
     static ImmutableArray<PlacedAnchor> Anchors(Fragment fragment, PageRect place, int page)

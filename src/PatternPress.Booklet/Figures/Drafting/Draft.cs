@@ -179,6 +179,7 @@ internal sealed class Draft(FigureStyle style)
     }
 
     /// <summary>Writes a label with its capitals centered on a place and keeps others off it.</summary>
+    /// <param name="plate">The ground it stands on: painted behind it, so that neither hatch nor line runs through it.</param>
     public void Label(
         string text,
         Spot center,
@@ -191,6 +192,10 @@ internal sealed class Draft(FigureStyle style)
     {
         Box box = LabelSize.BoxAt(text, center, size.Value);
         Board.Take(degrees % 180 == 0 ? box : Box.Around(center, box.Height, box.Width));
+        if (plate is { } ground && degrees == 0)
+        {
+            Area(Paths.Closed(PlateFor(text, center, size)), ground);
+        }
         _marks.Label(
             text,
             Paths.At(center),

@@ -45,7 +45,7 @@ internal sealed class PatchLetters(FigureStyle style, double scale)
         return place;
     }
 
-    private double ShareWithRoom(IReadOnlyCollection<FlatQuilt.FlatPatch> patches, Points size) =>
+    public double ShareWithRoom(IReadOnlyCollection<FlatQuilt.FlatPatch> patches, Points size) =>
         patches.Count == 0
             ? 0
             : (double)patches.Count(patch => PlaceIn(patch, size) is not null) / patches.Count;

@@ -243,12 +243,29 @@ internal static class SampleFigures
             160,
             (q, p, r) => LayeringPlan.Draw(q, default(BackingCell), null, p, r)
         );
+        foreach (CornerTurn turn in Enum.GetValues<CornerTurn>())
+        {
+            yield return Of(
+                $"binding corner, {turn}",
+                Stars,
+                120,
+                120,
+                (q, p, r) => BindingCorner.Draw(p["A"], q.House, turn, p, r)
+            );
+        }
         yield return Of(
-            "binding corner",
+            "diagonal join",
             Stars,
-            400,
             200,
-            (q, p, r) => BindingCorner.Draw(p["A"], q.House, p, r)
+            80,
+            (q, p, r) => DiagonalJoin.Draw(p["A"], q.House, p, r)
+        );
+        yield return Of(
+            "tails of the binding",
+            Stars,
+            200,
+            60,
+            (q, p, r) => BindingClose.Draw(p["A"], "2 1/2 in", p, r)
         );
         yield return Of(
             "cutting strips",

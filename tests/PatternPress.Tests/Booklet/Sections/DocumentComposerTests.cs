@@ -183,7 +183,7 @@ public sealed class DocumentComposerTests
                 .Where(t => t.Summary == BookletTemplates.Labels["summary-requirements"]),
         ];
         tables.Count.ShouldBe(2);
-        tables.Sum(t => t.Columns.Length - 2).ShouldBe(8);
+        tables.Sum(t => t.Columns.Length - 3).ShouldBe(8);
     }
 
     [Test]

@@ -1,6 +1,8 @@
 using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Techniques;
+using PatternPress.Tests.Quilting.Techniques;
 
 namespace PatternPress.Tests.Quilting.Cutting;
 
@@ -15,6 +17,21 @@ internal static class Makings
         var maker = new Maker(TechniqueCatalog.All, planner);
         return maker.Make(pattern, [.. Designs.Resolve(pattern)]);
     }
+
+    /// <summary>
+    /// A quilt whose top measures this much, raw edge to raw edge: what published figures for backing, batting and binding
+    /// start from. The finished quilt is a seam of 1/4 in smaller on every side.
+    /// </summary>
+    public static SizeMaking Top(
+        string width,
+        string height,
+        string house = "",
+        string quilt = "",
+        string fabric = ""
+    ) => Plain(Finished(width), Finished(height), house, quilt, fabric);
+
+    private static string Finished(string top) =>
+        LengthText.Mixed((Written.Inches(top) - Written.Inches("1/2")).Inches.One);
 
     /// <summary>A quilt of one plain piece: only its finished size matters. Published counts are those of the whole width.</summary>
     public static SizeMaking Plain(

@@ -99,20 +99,20 @@ public sealed class BackingPlannerTests
     ) =>
         // Published yardages are those of the panels alone.
         Makings
-            .Plain(width, height, $"squaring: 0, {house}", quilt, fabric)
+            .Top(width, height, $"squaring: 0, {house}", quilt, fabric)
             .Backing.ShouldNotBeNull();
 
     [Test]
     public void Straightening_and_shrinking_are_bought_too()
     {
         // Two panels of 90 in are 5 yd to the inch: with nothing for straightening the edge one comes out short.
-        BackingPlan plan = Makings.Plain("66", "82").Backing.ShouldNotBeNull();
+        BackingPlan plan = Makings.Top("66", "82").Backing.ShouldNotBeNull();
         plan.Panels.ShouldBe(2);
         plan.PanelLength.ShouldBe(Length.FromInches(90));
         plan.Yardage.Exactly.ShouldBe(Length.FromInches(182));
         plan.Yardage.Yards.ShouldBe(new Rational(41, 8));
         plan.Derivation.Terms.ShouldContain(t => t.Name == "squaring");
-        BackingPlan shrunk = Makings.Plain("66", "82", "shrinkage: 4 %").Backing.ShouldNotBeNull();
+        BackingPlan shrunk = Makings.Top("66", "82", "shrinkage: 4 %").Backing.ShouldNotBeNull();
         // 40 in shrink to 38.4, on the ruler 38 3/8: a width of 74 still takes two panels.
         shrunk.FabricWidth.ShouldBe(Length.FromInches(40));
         shrunk.PanelWidth.ShouldBe(Written.Inches("38 3/8"));

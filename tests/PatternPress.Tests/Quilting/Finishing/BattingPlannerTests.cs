@@ -28,17 +28,17 @@ public sealed class BattingPlannerTests
     [Test]
     public void The_quilt_and_its_overhang_must_fit()
     {
-        BattingPlan crib = Makings.Plain("37", "52").Batting.ShouldNotBeNull();
+        BattingPlan crib = Makings.Top("37", "52").Batting.ShouldNotBeNull();
         crib.Package!.Name.ShouldBe("crib");
-        BattingPlan more = Makings.Plain("37 1/8", "52").Batting.ShouldNotBeNull();
+        BattingPlan more = Makings.Top("37 1/8", "52").Batting.ShouldNotBeNull();
         more.Package!.Name.ShouldBe("twin");
     }
 
     [Test]
     public void None_holds_the_largest_quilts() =>
-        Makings.Plain("113", "100").Batting.ShouldNotBeNull().Package.ShouldBeNull();
+        Makings.Top("113", "100").Batting.ShouldNotBeNull().Package.ShouldBeNull();
 
     [Test]
     public void A_quilt_may_do_without() =>
-        Makings.Plain("40", "50", quilt: "batting: no").Batting.ShouldBeNull();
+        Makings.Top("40", "50", quilt: "batting: no").Batting.ShouldBeNull();
 }

@@ -41,7 +41,7 @@ public sealed class BindingPlannerTests
     [Test]
     public void Strips_times_width_is_the_fabric()
     {
-        SizeMaking size = Makings.Plain("40", "50", "binding-extra: 0");
+        SizeMaking size = Makings.Top("40", "50", "binding-extra: 0");
         FabricPlan plan = size.Fabric("B", FabricUse.Binding).ShouldNotBeNull();
         plan.StripsLength.ShouldBe(Written.Inches("12 1/2"));
         plan.Yardage.Exactly.ShouldBe(Written.Inches("14 1/2"));
@@ -51,7 +51,7 @@ public sealed class BindingPlannerTests
     [Test]
     public void Binding_that_is_not_bought_apart_is_part_of_its_fabric()
     {
-        SizeMaking size = Makings.Plain("40", "50", "binding-apart: no");
+        SizeMaking size = Makings.Top("40", "50", "binding-apart: no");
         size.Fabric("B", FabricUse.Binding).ShouldBeNull();
         size.Fabric("B").ShouldNotBeNull();
     }
@@ -68,5 +68,5 @@ public sealed class BindingPlannerTests
     }
 
     private static BindingPlan Bind(string width, string height, string house = "") =>
-        Makings.Plain(width, height, house).Binding.ShouldNotBeNull();
+        Makings.Top(width, height, house).Binding.ShouldNotBeNull();
 }
