@@ -176,7 +176,7 @@ public sealed class DocumentComposer
     private static readonly ImmutableArray<double> Densities = [1, 0.8, 0.62];
 
     /// <summary>The part of a page that must be left for a new chapter to begin on it.</summary>
-    private const double LeastJoined = 0.55;
+    private const double LeastJoined = 0.45;
 
     /// <summary>A page filled less than this is reported.</summary>
     private const double LeastFilled = 0.25;

@@ -88,6 +88,17 @@ public static class LayeringPlan
             (Size: middle, Place: center - new Spot(0, rise)),
             (Size: (width, height), Place: center - new Spot(0, 2 * rise)),
         };
+        // Names from the top down, each clear of the one above.
+        double line = (style.Medium.Value + style.Small.Value) * 1.15;
+        var levels = new double[sheets.Length];
+        for (int i = sheets.Length - 1; i >= 0; i--)
+        {
+            double own = sheets[i].Place.Y + (Squash * sheets[i].Size.Item2 * scale * 0.25);
+            levels[i] =
+                i == sheets.Length - 1
+                    ? Math.Max(own, line / 2)
+                    : Math.Max(own, levels[i + 1] + line);
+        }
         for (int i = 0; i < sheets.Length; i++)
         {
             ((double w, double h), Spot place) = sheets[i];
@@ -104,12 +115,20 @@ public static class LayeringPlan
                 Guides(draft, sheets[i - 1], sheets[i], scale);
             }
             PaintSheet(draft, quilt, i, w, h, lay, backing, palette);
-            Name(draft, names[i], w, h, lay, edge + ((widest + (deepest * -Slant)) * scale) + 10);
+            Name(
+                draft,
+                names[i],
+                w,
+                h,
+                lay,
+                edge + ((widest + (deepest * -Slant)) * scale) + 10,
+                levels[i]
+            );
         }
         return new(
             draft.Finish(
                 edge + ((widest + (deepest * -Slant)) * scale) + 14 + words + edge,
-                (2 * edge) + (2 * rise) + (deepest * Squash * scale)
+                Math.Max((2 * edge) + (2 * rise) + (deepest * Squash * scale), levels[0] + (line / 2))
             ),
             FigureWords.LayeringPlan(quilt, backing, batting)
         );
@@ -224,24 +243,25 @@ public static class LayeringPlan
         double width,
         double height,
         Transform lay,
-        double x
+        double x,
+        double y
     )
     {
         FigureStyle style = draft.Style;
         XY edge = lay.Apply(new(width, height * 0.75));
-        var from = new Spot(x - 4, edge.Y);
+        var from = new Spot(x - 4, y);
         draft.Lines([(from, new Spot(edge.X, edge.Y))], style.Pen(style.Hair, style.Quiet));
         double lead = (style.Medium.Value + style.Small.Value) / 2 * 0.62;
         draft.Text(
             name.Name,
-            new Spot(x, edge.Y - lead),
+            new Spot(x, y - lead),
             style.Medium,
             LabelSize.Width(name.Name, style.Medium.Value),
             bold: true
         );
         draft.Text(
             name.Detail,
-            new Spot(x, edge.Y + lead),
+            new Spot(x, y + lead),
             style.Small,
             LabelSize.Width(name.Detail, style.Small.Value)
         );

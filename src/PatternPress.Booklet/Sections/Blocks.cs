@@ -116,10 +116,18 @@ internal sealed class Blocks : Section
             ),
         ];
 
+    /// <summary>Width of the whole block with the names of its parts, and its distance from the block taken apart.</summary>
+    private static readonly Points Whole = 215.Pt;
+    private static readonly Points Between = 20.Pt;
+
     private static ImmutableArray<Block> Pictures(BlockRow row, SectionContext context)
     {
-        Figure? whole = context.Figures.Block(row, 170.Pt);
-        Figure? apart = context.Figures.BlockApart(row, context.TextWidth - 200.Pt, 230.Pt);
+        Figure? whole = context.Figures.BlockParts(row, Whole, 160.Pt);
+        Figure? apart = context.Figures.BlockApart(
+            row,
+            context.TextWidth - Whole - Between,
+            220.Pt
+        );
         return (whole, apart) switch
         {
             (null, null) => [],
@@ -129,7 +137,7 @@ internal sealed class Blocks : Section
             [
                 new KeepTogether(
                     new Columns(
-                        new Column(new ColumnWidth.Fixed(170.Pt), left)
+                        new Column(new ColumnWidth.Fixed(Whole), left)
                         {
                             Vertical = VerticalAlignment.Middle,
                         },
@@ -139,7 +147,7 @@ internal sealed class Blocks : Section
                         }
                     )
                     {
-                        Gap = 26.Pt,
+                        Gap = Between,
                     }
                 ),
                 new Gap(8.Pt),

@@ -22,9 +22,13 @@ internal static class ColoringWords
                 .Select(line => string.Join(", ", line));
     }
 
-    /// <summary>"sky A, points, vanes B, gaps D": all on one line.</summary>
+    /// <summary>"sky A, points, vanes B, gaps D": all on one line; the fabric's letter alone for a plain block.</summary>
     public static string Line(BlockRow row, SectionContext context) =>
-        string.Join(
+        row.Block is null
+            ? context
+                .Pattern.Coloring(row.Coloring)
+                ?.Fabrics.GetValueOrDefault(Coloring.PlainPart) ?? ""
+            : string.Join(
             ", ",
             Fabrics(row, context).Select(f => $"{string.Join(", ", f)}\u00a0{f.Key}")
         );

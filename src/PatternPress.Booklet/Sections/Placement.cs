@@ -113,7 +113,7 @@ internal sealed class Placement : Section
                                 Caption = new Text(
                                     [
                                         .. FractionText.Parse(
-                                            $"{b.r.Coloring}\u2002",
+                                            $"{b.r.Coloring}: ",
                                             new InlineStyle { Bold = true }
                                         ),
                                         .. FractionText.Parse(ColoringWords.Line(b.r, context)),

@@ -19,16 +19,18 @@ internal sealed class Requirements : Section
             Name,
             WordData
                 .Empty.With("marking", context.Tables.Units.Any(u => Marks(u)))
-                .With("square_ruler", context.Numbers.Measure(SquareRuler(context)))
-                .With("long_ruler", context.Numbers.Measure(Plain(context, 24, 60))),
+                .With(
+                    "square_ruler",
+                    SquareRuler(context) is { } side ? context.Numbers.Measure(side) : null
+                ),
             new Dictionary<string, ImmutableArray<Block>> { ["requirements"] = Chart(context) },
             Name
         );
 
-    /// <summary>The side of a square ruler that covers the largest unit; never less than the least that is sold widely.</summary>
-    private static Length SquareRuler(SectionContext context)
+    /// <summary>The side of a square ruler that covers every unit; null where there are none.</summary>
+    private static Length? SquareRuler(SectionContext context)
     {
-        Length largest = Plain(context, Length.FromInches(6, 1, 2), Length.FromCentimetres(16));
+        Length? largest = null;
         foreach (
             UnitCell cell in context
                 .Tables.Units.SelectMany(u => u.Rows)
@@ -36,26 +38,13 @@ internal sealed class Requirements : Section
                 .OfType<UnitCell>()
         )
         {
-            largest = Length.Max(largest, Length.Min(cell.UnfinishedWidth, cell.UnfinishedHeight));
+            Length side = Length.Min(cell.UnfinishedWidth, cell.UnfinishedHeight);
+            largest = largest is { } known ? Length.Max(known, side) : side;
         }
         return largest;
     }
 
-    private static Length Plain(SectionContext context, int inches, int centimetres) =>
-        Plain(context, Length.FromInches(inches), Length.FromCentimetres(centimetres));
-
-    private static Length Plain(SectionContext context, Length inches, Length centimetres) =>
-        context.Numbers.IsMetric ? centimetres : inches;
-
     private static bool Marks(UnitTable unit) => unit.Steps.Any(step => step.Name == "mark");
-
-    /// <summary>What a fabric is bought for.</summary>
-    private enum Bought
-    {
-        QuiltTop,
-        Binding,
-        Backing,
-    }
 
     private static ImmutableArray<Block> Chart(SectionContext context)
     {
@@ -67,33 +56,18 @@ internal sealed class Requirements : Section
             Dense = all.Fabrics.Length > ManyFabrics,
         };
         Length? usual = UsualWidth(all);
-        List<(Bought For, RequirementRow Row)> rows =
-        [
-            .. all.Fabrics.Select(r => (Bought.QuiltTop, r)),
-            .. all.Binding.Select(r => (Bought.Binding, r)),
-            .. all.Backing.Select(r => (Bought.Backing, r)),
-        ];
-        var told = new HashSet<(string?, Length?)>();
-        foreach (var group in rows.GroupBy(r => r.For))
+        // A fabric bought for several uses stands where it is first met, with one total.
+        foreach (var group in all.Purchases().GroupBy(p => p.Parts[0].Use))
         {
-            bool headed = false;
-            foreach ((Bought _, RequirementRow row) in group)
+            table.Group(labels[KeyOf(group.Key)]);
+            foreach (Purchase purchase in group)
             {
-                (string?, Length?) kind = (row.Fabric, WidthOf(row));
-                // A fabric bought for several uses stands where it is first met, with one total.
-                if (row.Fabric is not null && !told.Add(kind))
-                {
-                    continue;
-                }
-                if (!headed)
-                {
-                    table.Group(labels[KeyOf(group.Key)]);
-                    headed = true;
-                }
-                List<(Bought, RequirementRow)> same = row.Fabric is null
-                    ? [(group.Key, row)]
-                    : [.. rows.Where(r => (r.Row.Fabric, WidthOf(r.Row)) == kind)];
-                AddFabric(table, same, context, group.Key == Bought.Backing ? null : usual);
+                AddFabric(
+                    table,
+                    purchase,
+                    context,
+                    group.Key == PurchaseUse.Backing ? null : usual
+                );
             }
         }
         if (all.Batting.Any(b => b is not null))
@@ -124,35 +98,30 @@ internal sealed class Requirements : Section
     /// <summary>A longer list is set closer, to stay on a page.</summary>
     private const int ManyFabrics = 20;
 
-    private static string KeyOf(Bought use) =>
+    private static string KeyOf(PurchaseUse use) =>
         use switch
         {
-            Bought.QuiltTop => "quilt-top",
-            Bought.Binding => "binding",
+            PurchaseUse.QuiltTop => "quilt-top",
+            PurchaseUse.Binding => "binding",
             _ => "backing",
         };
 
-    private static Length? WidthOf(RequirementRow row) =>
-        row.BySize.FirstOrDefault(c => c is not null)?.UsableWidth;
-
-    /// <param name="rows">What the fabric is bought for, each with its amounts.</param>
     /// <param name="usual">The width that goes without saying.</param>
     private static void AddFabric(
         SizeTable table,
-        List<(Bought For, RequirementRow Row)> rows,
+        Purchase purchase,
         SectionContext context,
         Length? usual
     )
     {
         Labels labels = context.Labels;
-        string? key = rows[0].Row.Fabric;
-        Fabric? fabric = key is null ? null : context.Pattern.Fabric(key);
+        Fabric? fabric = purchase.Fabric is { } key ? context.Pattern.Fabric(key) : null;
         List<string> remarks = [];
         if (fabric is { Directional: true })
         {
             remarks.Add(labels["directional-mark"]);
         }
-        if (usual is not null && WidthOf(rows[0].Row) is { } own && own != usual)
+        if (usual is not null && purchase.UsableWidth is { } own && own != usual)
         {
             remarks.Add(labels.Format("own-width", context.Numbers.Measure(own)));
         }
@@ -173,44 +142,38 @@ internal sealed class Requirements : Section
                 ),
                 new TableCell(
                     Cells.Plain(
-                        key is null
+                        fabric is null
                             ? labels["use-backing"]
-                            : string.Join(", ", FabricUses.Of(key, context))
+                            : string.Join(", ", FabricUses.Of(fabric.Key, context))
                     )
                 ),
             ],
-            i => Amount([.. rows.Where(r => r.Row.BySize[i] is not null)], i, context)
+            i => Amount(purchase, i, context)
         );
     }
 
     /// <summary>What to buy in all, and below it what each part of it is for.</summary>
-    private static Block? Amount(
-        List<(Bought For, RequirementRow Row)> rows,
-        int size,
-        SectionContext context
-    )
+    private static Block? Amount(Purchase purchase, int size, SectionContext context)
     {
-        if (rows.Count == 0)
+        if (purchase.Total(size) is not { } total)
         {
             return null;
         }
-        Yardage total = default;
-        foreach ((Bought _, RequirementRow row) in rows)
-        {
-            Yardage one = row.BySize[size]!.Yardage;
-            total = new Yardage(total.Exactly + one.Exactly, total.ToBuy + one.ToBuy);
-        }
         Text all = Cells.Strong(context.Numbers.Yards(total));
-        return rows.Count == 1
+        ImmutableArray<(PurchaseUse Use, RequirementRow Row)> parts =
+        [
+            .. purchase.Parts.Where(p => p.Row.BySize[size] is not null),
+        ];
+        return parts.Length == 1
             ? all
             : new Stack([
                 all,
-                .. rows.Select(r =>
+                .. parts.Select(p =>
                     Cells.Small(
                         context.Labels.Format(
                             "amount-for",
-                            context.Numbers.Yards(r.Row.BySize[size]!.Yardage),
-                            context.Labels[$"amount-{KeyOf(r.For)}"]
+                            context.Labels[$"amount-{KeyOf(p.Use)}"],
+                            context.Numbers.Yards(p.Row.BySize[size]!.Yardage)
                         )
                     )
                 ),

@@ -177,6 +177,19 @@ public sealed class SectionFigures
             )
             : null;
 
+    /// <summary>A block in one coloring, the names of its parts beside it.</summary>
+    public Figure? BlockParts(BlockRow row, Points width, Points height) =>
+        ColoredOf(row) is { } block
+            ? Set(
+                Figures.BlockParts.Draw(
+                    block,
+                    context.Pattern,
+                    palette.Value,
+                    new FigureRoom(width, height)
+                )
+            )
+            : null;
+
     /// <summary>A block taken apart into its rows, each unit with its label.</summary>
     public Figure? BlockApart(BlockRow row, Points width, Points height) =>
         ColoredOf(row) is { Block: { Units.Length: > 1 } block } colored

@@ -121,9 +121,23 @@ internal sealed class SizeTable(SectionContext context, params ImmutableArray<st
         return new Table(Columns(to - from), made.ToImmutable())
         {
             Header = [Header(from, to)],
-            Style = Dense ? TableLooks.Dense(context.Theme) : TableLooks.Of(context.Theme),
+            Style = StyleFor(heads.Length + to - from),
             Summary = Summary,
         };
+    }
+
+    /// <summary>As many columns as this stand closer side by side.</summary>
+    private const int ManyColumns = 8;
+
+    private TableStyle StyleFor(int columns)
+    {
+        TableStyle style = Dense ? TableLooks.Dense(context.Theme) : TableLooks.Of(context.Theme);
+        return columns < ManyColumns
+            ? style
+            : style with
+            {
+                Padding = new Insets(3.5.Pt, style.Padding.Top, 3.5.Pt, style.Padding.Bottom),
+            };
     }
 
     private ImmutableArray<TableColumn> Columns(int sizes)

@@ -65,6 +65,9 @@ internal sealed class Units : Section
         }
     }
 
+    /// <summary>More combinations than this are shown smaller, so that their table leaves room for the steps.</summary>
+    private const int ManyRows = 6;
+
     /// <summary>A row for each combination of fabrics: picture, pieces of a batch, how many to make.</summary>
     private static ImmutableArray<Block> Counts(
         UnitTable unit,
@@ -115,7 +118,7 @@ internal sealed class Units : Section
                 )
             );
             lead.Add(
-                new TableCell(context.Figures.Unit(unit, row, 38.Pt))
+                new TableCell(context.Figures.Unit(unit, row, unit.Rows.Length > ManyRows ? 24.Pt : 38.Pt))
                 {
                     Vertical = VerticalAlignment.Middle,
                 }

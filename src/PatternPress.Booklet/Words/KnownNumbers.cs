@@ -65,6 +65,14 @@ public sealed partial class KnownNumbers
         }
         for (int i = 0; i < tables.Sizes.Length; i++)
         {
+            // What a fabric takes for all its purposes together.
+            foreach (Purchase purchase in tables.Requirements.Purchases())
+            {
+                if (purchase.Total(i) is { } total)
+                {
+                    bySize[tables.Sizes[i].Name].UnionWith(In(numbers.Yards(total)));
+                }
+            }
             if (tables.Backing[i] is { } backing)
             {
                 // What the panels measure when they are joined.

@@ -154,11 +154,21 @@ public sealed class MarkdownBlocks
             }
             else
             {
-                blocks.AddRange(ReadOne(container[i], style));
+                bool announces =
+                    container[i] is ParagraphBlock
+                    && i + 1 < container.Count
+                    && (container[i + 1] is AlertBlock || IsPlace(container[i + 1]));
+                blocks.AddRange(
+                    ReadOne(container[i], style)
+                        .Select(b => announces && b is Text ? new KeepWithNext(b) : b)
+                );
             }
         }
         return blocks.DrainToImmutable();
     }
+
+    private bool IsPlace(Markdig.Syntax.Block block) =>
+        block is ParagraphBlock { Inline: { } inline } && inlines.PlaceIn(inline) is not null;
 
     /// <summary>The figure that a place alone in its paragraph is filled with; null where it is filled with anything else.</summary>
     private Figure? FigureAt(Markdig.Syntax.Block block) =>
@@ -273,6 +283,10 @@ public sealed class MarkdownBlocks
         foreach (ListItemBlock item in list.OfType<ListItemBlock>())
         {
             ImmutableArray<Block> content = ReadAll(item, "item");
+            if (content is [KeepWithNext { Content: Text announced }, Figure pictured])
+            {
+                content = [announced, pictured];
+            }
             items.Add(
                 new ListItem(
                     content is [Text text, Figure figure]

@@ -24,7 +24,7 @@ public static class TableLooks
     public static TableStyle Dense(Theme theme) =>
         Of(theme) with
         {
-            Padding = Insets.Of(6.Pt, 1.6.Pt),
+            Padding = Insets.Of(6.Pt, 0.8.Pt),
         };
 
     /// <summary>Rules only between rows: for lists of facts.</summary>

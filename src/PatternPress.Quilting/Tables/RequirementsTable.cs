@@ -11,7 +11,78 @@ public sealed record RequirementsTable(
     ImmutableArray<RequirementRow> Binding,
     ImmutableArray<RequirementRow> Backing,
     ImmutableArray<BattingCell?> Batting
-);
+)
+{
+    /// <summary>
+    /// What is bought, fabric by fabric: a fabric that serves several purposes in one width is one purchase. In the order in
+    /// which it is first met: quilt top, binding, backing.
+    /// </summary>
+    public ImmutableArray<Purchase> Purchases()
+    {
+        var purchases = new List<Purchase>();
+        foreach (
+            (PurchaseUse use, RequirementRow row) in Fabrics
+                .Select(row => (PurchaseUse.QuiltTop, row))
+                .Concat(Binding.Select(row => (PurchaseUse.Binding, row)))
+                .Concat(Backing.Select(row => (PurchaseUse.Backing, row)))
+        )
+        {
+            Length? width = WidthOf(row);
+            int same = row.Fabric is null
+                ? -1
+                : purchases.FindIndex(p => p.Fabric == row.Fabric && p.UsableWidth == width);
+            if (same < 0)
+            {
+                purchases.Add(new Purchase(row.Fabric, width, [(use, row)]));
+            }
+            else
+            {
+                purchases[same] = purchases[same] with
+                {
+                    Parts = purchases[same].Parts.Add((use, row)),
+                };
+            }
+        }
+        return [.. purchases];
+    }
+
+    private static Length? WidthOf(RequirementRow row) =>
+        row.BySize.FirstOrDefault(cell => cell is not null)?.UsableWidth;
+}
+
+/// <summary>What a length of fabric is bought for.</summary>
+public enum PurchaseUse
+{
+    QuiltTop,
+    Binding,
+    Backing,
+}
+
+/// <summary>A fabric as it is bought, for all its purposes together.</summary>
+/// <param name="Fabric">Fabric key; null for a backing of the maker's choice.</param>
+/// <param name="UsableWidth">The width of fabric that the yardage is computed for.</param>
+/// <param name="Parts">Its purposes with their amounts.</param>
+public sealed record Purchase(
+    string? Fabric,
+    Length? UsableWidth,
+    ImmutableArray<(PurchaseUse Use, RequirementRow Row)> Parts
+)
+{
+    /// <summary>The amounts of all purposes in a size; null where the size has none.</summary>
+    public Yardage? Total(int size)
+    {
+        Yardage? total = null;
+        foreach ((PurchaseUse _, RequirementRow row) in Parts)
+        {
+            if (row.BySize[size]?.Yardage is { } one)
+            {
+                Yardage before = total ?? Yardage.None;
+                total = new Yardage(before.Exactly + one.Exactly, before.ToBuy + one.ToBuy);
+            }
+        }
+        return total;
+    }
+}
 
 /// <summary>One fabric of the requirements.</summary>
 /// <param name="Fabric">Fabric key; null for a backing of the maker's choice.</param>

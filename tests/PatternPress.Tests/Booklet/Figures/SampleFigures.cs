@@ -254,6 +254,13 @@ internal static class SampleFigures
             );
         }
         yield return Of(
+            "parts of a block",
+            Stars,
+            215,
+            160,
+            (q, p, r) => BlockParts.Draw(q.Places[0].Block, q.Pattern, p, r)
+        );
+        yield return Of(
             "diagonal join",
             Stars,
             200,

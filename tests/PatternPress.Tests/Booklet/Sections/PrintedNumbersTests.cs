@@ -65,7 +65,7 @@ public sealed class PrintedNumbersTests
                     lines
                         .Skip(1)
                         .Zip(parts)
-                        .ShouldAllBe(p => p.First.StartsWith(Plain(numbers.Yards(p.Second))));
+                        .ShouldAllBe(p => p.First.EndsWith(Plain(numbers.Yards(p.Second))));
                 }
             }
         }

@@ -155,6 +155,7 @@ public partial class StepTextTests
             ["ground"] = fabrics[roles - 1],
             ["fabric"] = new ScriptArray(fabrics.Take(roles)),
             ["yield"] = recipe.Yield,
+            ["numbered"] = recipe.Yield % 2 == 0,
             ["pressing"] = pressing,
             ["trim"] = trim,
             ["leftovers"] = new ScriptArray(
@@ -168,6 +169,7 @@ public partial class StepTextTests
                 recipe.StripSets.Select(s => new ScriptObject
                 {
                     ["count"] = s.SetsFor(20),
+                    ["each"] = s.SegmentsPerSet,
                     ["fabrics"] = string.Join(", ", s.Roles.Select(r => fabrics[r])),
                 })
             ),
