@@ -82,7 +82,9 @@ public static class BlockParts
         foreach (
             var part in block
                 .Block.Units.SelectMany(unit =>
-                    unit.Patches(unit.Drawn.Parts.Distinct().ToDictionary(name => name, name => name))
+                    unit.Patches(
+                        unit.Drawn.Parts.Distinct().ToDictionary(name => name, name => name)
+                    )
                 )
                 .GroupBy(patch => patch.Fabric)
         )

@@ -128,7 +128,10 @@ public static class LayeringPlan
         return new(
             draft.Finish(
                 edge + ((widest + (deepest * -Slant)) * scale) + 14 + words + edge,
-                Math.Max((2 * edge) + (2 * rise) + (deepest * Squash * scale), levels[0] + (line / 2))
+                Math.Max(
+                    (2 * edge) + (2 * rise) + (deepest * Squash * scale),
+                    levels[0] + (line / 2)
+                )
             ),
             FigureWords.LayeringPlan(quilt, backing, batting)
         );

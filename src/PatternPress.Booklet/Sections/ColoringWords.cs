@@ -25,13 +25,12 @@ internal static class ColoringWords
     /// <summary>"sky A, points, vanes B, gaps D": all on one line; the fabric's letter alone for a plain block.</summary>
     public static string Line(BlockRow row, SectionContext context) =>
         row.Block is null
-            ? context
-                .Pattern.Coloring(row.Coloring)
-                ?.Fabrics.GetValueOrDefault(Coloring.PlainPart) ?? ""
+            ? context.Pattern.Coloring(row.Coloring)?.Fabrics.GetValueOrDefault(Coloring.PlainPart)
+                ?? ""
             : string.Join(
-            ", ",
-            Fabrics(row, context).Select(f => $"{string.Join(", ", f)}\u00a0{f.Key}")
-        );
+                ", ",
+                Fabrics(row, context).Select(f => $"{string.Join(", ", f)}\u00a0{f.Key}")
+            );
 
     private static List<IGrouping<string, string>> Fabrics(BlockRow row, SectionContext context)
     {

@@ -118,7 +118,9 @@ internal sealed class Units : Section
                 )
             );
             lead.Add(
-                new TableCell(context.Figures.Unit(unit, row, unit.Rows.Length > ManyRows ? 24.Pt : 38.Pt))
+                new TableCell(
+                    context.Figures.Unit(unit, row, unit.Rows.Length > ManyRows ? 24.Pt : 38.Pt)
+                )
                 {
                     Vertical = VerticalAlignment.Middle,
                 }
