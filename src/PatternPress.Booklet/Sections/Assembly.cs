@@ -171,7 +171,7 @@ internal sealed class Assembly : Section
     {
         SizeColumn column = context.Sizes[size];
         return
-            context.Figures.Rows(size, width, context.TextHeight.Scale(0.5) - 64.Pt) is { } figure
+            context.Figures.Rows(size, width, context.TextHeight.Scale(0.5) - 90.Pt) is { } figure
             ? new Stack([
                 new Heading(3, context.Labels.Format("size-heading", column.Name))
                 {

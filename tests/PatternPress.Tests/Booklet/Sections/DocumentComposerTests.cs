@@ -1,6 +1,7 @@
 using PatternPress.Booklet;
 using PatternPress.Booklet.Sections;
 using PatternPress.Booklet.Words;
+using PatternPress.Tests.Typesetting;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Blocks;
 using PatternPress.Typesetting.Inlines;
@@ -66,6 +67,55 @@ public sealed class DocumentComposerTests
         all.OfType<Figure>().ShouldAllBe(f => f.Alt.EndsWith('.'));
         all.OfType<Figure>().ShouldNotBeEmpty();
         all.OfType<Heading>().Where(h => h.Name is not null).Select(h => h.Name).ShouldBeUnique();
+    }
+
+    [TestCaseSource(nameof(Patterns))]
+    public void No_page_is_nearly_empty_and_everything_has_room(string id)
+    {
+        var composer = new DocumentComposer(Manuscripts.Of(id), BookletTemplates.Templates);
+        foreach (DocumentPlan plan in composer.Plans)
+        {
+            foreach (PaperSize paper in new[] { PaperSize.Letter, PaperSize.A4 })
+            {
+                new Typesetter(TestFonts.Library)
+                    .Typeset(composer.Compose(plan, paper).Document)
+                    .Problems.Select(p => $"{plan.Key}, page {p.Page}: {p.Kind}, {p.Message}")
+                    .ShouldBeEmpty();
+            }
+        }
+    }
+
+    // Figures that show one size say which, or hold for all: no other size's maker cuts by its numbers.
+    [TestCaseSource(nameof(Patterns))]
+    public void Figures_of_one_size_are_named_or_carry_no_numbers(string id)
+    {
+        Manuscript manuscript = Manuscripts.Of(id);
+        List<Figure> all =
+        [
+            .. Documents
+                .Compose(manuscript)
+                .Document.Sequences.SelectMany(s => Documents.AllOf(s.Body))
+                .OfType<Figure>(),
+        ];
+        foreach (Figure figure in all.Where(f => f.Alt.StartsWith("The backing of")))
+        {
+            string size = PlainText.Of([figure.Caption.ShouldNotBeNull()]).Trim();
+            figure.Alt.ShouldStartWith($"The backing of the {size.ToLowerInvariant()} quilt");
+        }
+        foreach (
+            Figure figure in all.Where(f =>
+                f.Alt.StartsWith("The borders of") || f.Alt.StartsWith("The three layers of")
+            )
+        )
+        {
+            PlainText
+                .Of([figure.Caption.ShouldNotBeNull()])
+                .ShouldContain(
+                    manuscript.Tables.Sizes[(manuscript.Tables.Sizes.Length - 1) / 2].Name
+                );
+        }
+        all.Count(f => f.Alt.StartsWith("The backing of"))
+            .ShouldBe(manuscript.Tables.Backing.Count(b => b is { Panels: > 1 }));
     }
 
     [TestCaseSource(nameof(Patterns))]

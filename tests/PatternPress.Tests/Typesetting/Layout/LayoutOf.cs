@@ -41,6 +41,15 @@ static class LayoutOf
             )
         );
 
+    public static TypesetDocument Typeset(params ReadOnlySpan<PageSequence> sequences) =>
+        new Typesetter(NoFonts).Typeset(
+            new Document(
+                new DocumentInformation("Mocks", new DateOnly(2026, 1, 1)),
+                NoStyles,
+                [.. sequences]
+            )
+        );
+
     public static string Tell(TypesetDocument document)
     {
         var text = new StringBuilder();
