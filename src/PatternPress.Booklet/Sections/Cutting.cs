@@ -22,9 +22,7 @@ internal sealed class Cutting : Section
             ? []
             : context.Fill(
                 Name,
-                WordData
-                    .Empty.With("mixed", Strips(context).Any(s => s.Pieces.Length > 1))
-                    .With("alike", Strips(context).Any(s => s.Pieces.Any(p => p.Cuts.Length > 1))),
+                CuttingLegend.Of(context),
                 new Dictionary<string, ImmutableArray<Block>>
                 {
                     ["example"] = Example(context),
@@ -37,9 +35,6 @@ internal sealed class Cutting : Section
                 },
                 Name
             );
-
-    private static IEnumerable<StripRow> Strips(SectionContext context) =>
-        context.Tables.Cutting.SelectMany(c => c.BySize).SelectMany(l => l?.Strips ?? []);
 
     /// <summary>One fabric of one size drawn strip by strip, to show how the tables are read.</summary>
     private static ImmutableArray<Block> Example(SectionContext context)
