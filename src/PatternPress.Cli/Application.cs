@@ -7,23 +7,37 @@ namespace PatternPress.Cli;
 /// <summary>The command line: which commands there are, and what happens when one cannot run.</summary>
 public sealed class Application(Terminal terminal, string directory)
 {
+    private static readonly (string Name, Func<Terminal, string, Command> Make)[] _commands =
+    [
+        ("check", Check.Command),
+        ("build", Build.Command),
+        ("proof", ProofCommand.Command),
+        ("release", Build.ReleaseCommand),
+        ("compare", Compare.Command),
+        ("new", New.Command),
+        ("schema", Schema.Command),
+        ("explain", Explain.Command),
+    ];
+
     /// <summary>Runs one command.</summary>
     /// <returns>0 clean, 1 errors in a pattern, 2 could not run.</returns>
     public int Run(IReadOnlyList<string> arguments)
     {
         var root = new RootCommand(
             "Compiles quilt patterns into booklets, requirement charts and color placement charts, and checks every size."
-        )
+        );
+        // Only what is asked for is made ready: a check need not load what writes pages.
+        int asked =
+            arguments.Count == 0
+                ? -1
+                : Array.FindIndex(_commands, command => command.Name == arguments[0]);
+        for (int i = 0; i < _commands.Length; i++)
         {
-            Check.Command(terminal, directory),
-            Build.Command(terminal, directory),
-            ProofCommand.Command(terminal, directory),
-            Build.ReleaseCommand(terminal, directory),
-            Compare.Command(terminal, directory),
-            New.Command(terminal, directory),
-            Schema.Command(terminal, directory),
-            Explain.Command(terminal, directory),
-        };
+            if (asked < 0 || i == asked)
+            {
+                root.Add(_commands[i].Make(terminal, directory));
+            }
+        }
         try
         {
             ParseResult parsed = root.Parse(arguments);

@@ -3,6 +3,7 @@ using PatternPress.ReadBack.Checks;
 using PatternPress.ReadBack.Expecting;
 using PatternPress.ReadBack.Reading;
 using PatternPress.Typesetting;
+using PatternPress.Typesetting.Pages;
 
 namespace PatternPress.ReadBack;
 
@@ -14,8 +15,8 @@ public static class FileReader
 {
     /// <param name="file">The PDF.</param>
     /// <param name="document">What was to be written; not the pages set of it, which might be wrong themselves.</param>
-    /// <param name="pages">How many pages were set.</param>
-    public static ReadBackReport Compare(byte[] file, Document document, int pages)
+    /// <param name="set">The pages set of it: how many there must be, and whether words leave their cell, box or figure.</param>
+    public static ReadBackReport Compare(byte[] file, Document document, TypesetDocument set)
     {
         ImmutableArray<ReadPage> read;
         try
@@ -38,6 +39,7 @@ public static class FileReader
             );
         }
         var misprints = new List<Misprint>();
+        int pages = set.Pages.Length;
         if (read.Length != pages)
         {
             misprints.Add(
@@ -52,6 +54,16 @@ public static class FileReader
         var words = new WordCheck(expected, read);
         words.Compare();
         misprints.AddRange(words.Misprints);
+        misprints.AddRange(
+            PageInspection
+                .Inspect(set)
+                .Where(finding => finding.Kind == PageFindingKind.OutsidePlace)
+                .Select(finding => new Misprint(
+                    MisprintKind.OutsidePlace,
+                    finding.Page,
+                    finding.Message
+                ))
+        );
         Insets margins = LeastMargins(document);
         foreach (ReadPage page in read)
         {

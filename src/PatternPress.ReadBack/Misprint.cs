@@ -13,8 +13,14 @@ public enum MisprintKind
     /// <summary>Words stand outside the margins or the sheet.</summary>
     OutsideMargins,
 
+    /// <summary>Words leave their cell, box or figure, or a figure the margins; they are on the sheet all the same.</summary>
+    OutsidePlace,
+
     /// <summary>Words overlap.</summary>
     Overlap,
+
+    /// <summary>Labels of a figure overlap; what they say stands in the text as well.</summary>
+    LabelsOverlap,
 
     /// <summary>A font is not in the file.</summary>
     FontNotEmbedded,

@@ -85,36 +85,91 @@ public sealed partial class KnownNumbers
                     );
             }
         }
+        for (int i = 0; i < tables.Sizes.Length; i++)
+        {
+            bySize[tables.Sizes[i].Name].UnionWith(Sums(tables, i));
+        }
         House house = manuscript.Pattern.House;
-        DateOnly date = manuscript.Pattern.Info.Date;
         return new KnownNumbers(
             bySize.ToFrozenDictionary(size => size.Key, size => size.Value.ToFrozenSet()),
             templates
                 .Texts.Concat(templates.Labels.Names.Select(name => templates.Labels[name]))
                 .Append(manuscript.Source?.Source.Text ?? "")
                 .SelectMany(In)
-                .Concat(
-                    new[]
-                    {
-                        house.Seam,
-                        house.Ruler.Step,
-                        house.Oversize,
-                        house.UsableWidth,
-                        house.Squaring,
-                        house.BackingOverhang,
-                        house.BackingWidth,
-                        house.BackingSeam,
-                        house.BattingOverhang,
-                        house.BindingWidth,
-                        house.BindingExtra,
-                    }.Select(numbers.Number)
-                )
-                .Append(tables.Fabrics.Length.ToString(CultureInfo.InvariantCulture))
-                .Append(tables.Sizes.Length.ToString(CultureInfo.InvariantCulture))
-                .Append(date.Year.ToString(CultureInfo.InvariantCulture))
+                .Concat(OfHouse(house, tables).Select(numbers.Number))
+                .Concat(Customary(numbers.IsMetric))
+                .Append(Told(tables.Fabrics.Length))
+                .Append(Told(tables.Sizes.Length))
+                .Append(Told(manuscript.Pattern.Info.Date.Year))
                 .ToFrozenSet()
         );
     }
+
+    // What texts may quote of several rows together.
+    private static IEnumerable<string> Sums(PrintedTables tables, int size)
+    {
+        foreach (var cutting in tables.Cutting.GroupBy(table => table.Fabric))
+        {
+            yield return Told(
+                cutting.Sum(table => table.BySize[size]?.Strips.Sum(strip => strip.Count) ?? 0)
+            );
+        }
+        foreach (var design in tables.Blocks.GroupBy(row => row.Block))
+        {
+            yield return Told(design.Sum(row => row.BySize[size]?.Count ?? 0));
+        }
+    }
+
+    // House rules, and what follows from them alone.
+    private static IEnumerable<Length> OfHouse(House house, PrintedTables tables)
+    {
+        Length[] rules =
+        [
+            house.Seam,
+            house.Ruler.Step,
+            house.Oversize,
+            house.UsableWidth,
+            house.EndSquaring,
+            house.Squaring,
+            house.BackingOverhang,
+            house.BackingWidth,
+            house.BackingSeam,
+            house.BattingOverhang,
+            house.BindingWidth,
+            house.BindingExtra,
+        ];
+        foreach (Length rule in rules)
+        {
+            yield return rule;
+            // Stay stitching runs in the middle of the allowance.
+            yield return rule / 2;
+        }
+        foreach (
+            Length width in tables
+                .Requirements.Fabrics.SelectMany(row => row.BySize)
+                .OfType<RequirementCell>()
+                .Select(cell => cell.UsableWidth)
+                .Append(house.UsableWidth)
+                .Distinct()
+        )
+        {
+            yield return house.StripLength(width);
+        }
+        // Three strips sewn side by side to test the seam.
+        foreach (Length seam in tables.Sizes.Select(size => size.Seam).Distinct())
+        {
+            yield return (Length.FromCentimetres(4) * 3) - (seam * 4);
+            yield return (Length.FromInches(1, 1, 2) * 3) - (seam * 4);
+        }
+    }
+
+    // Tails, gaps and distances of pins, the same in every pattern (common practice, no source).
+    private static string[] Customary(bool metric) =>
+        metric
+            ? ["2", "4", "5", "10", "20", "30", "0.75"]
+            : ["1", "1 1/2", "2", "4", "8", "12", "1/4"];
+
+    private static string Told(long count) => count.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Whether a size bears this name.</summary>
     public bool IsSize(string name) => _bySize.ContainsKey(name);

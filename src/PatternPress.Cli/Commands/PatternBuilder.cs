@@ -107,11 +107,7 @@ internal sealed class PatternBuilder(
                     ComposedDocument composed = composer.Compose(job.Plan, job.Paper.Size);
                     TypesetDocument typeset = _typesetter.Value.Typeset(composed.Document);
                     byte[] bytes = PdfWriter.Write(typeset, options);
-                    ReadBackReport report = FileReader.Compare(
-                        bytes,
-                        composed.Document,
-                        typeset.Pages.Length
-                    );
+                    ReadBackReport report = FileReader.Compare(bytes, composed.Document, typeset);
                     return new BuiltFile(
                         name,
                         bytes,

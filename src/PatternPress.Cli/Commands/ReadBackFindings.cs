@@ -26,7 +26,12 @@ internal static class ReadBackFindings
         var told = typeset.Problems.Select(problem => problem.Page).ToHashSet();
         foreach (Misprint misprint in report.Misprints)
         {
-            bool place = misprint.Kind is MisprintKind.Overlap or MisprintKind.OutsideMargins;
+            bool place =
+                misprint.Kind
+                is MisprintKind.Overlap
+                    or MisprintKind.LabelsOverlap
+                    or MisprintKind.OutsideMargins
+                    or MisprintKind.OutsidePlace;
             if (place && told.Contains(misprint.Page))
             {
                 continue;
@@ -40,7 +45,13 @@ internal static class ReadBackFindings
                 misprint.Text,
                 place
                     ? "shorten the words; if they are none of yours, please report it with the file"
-                    : "this is a fault of the program, not of your pattern: please report it with the file"
+                    : "this is a fault of the program, not of your pattern: please report it with the file",
+                // A figure's labels repeat what the text says; a crowded one is no reason to print nothing.
+                misprint.Kind
+                    is MisprintKind.OutsidePlace
+                        or MisprintKind.LabelsOverlap
+                    ? Severity.Warning
+                    : Severity.Error
             );
         }
         foreach (PrintedWords words in report.Words)
@@ -60,19 +71,34 @@ internal static class ReadBackFindings
                     "a printed number is in none of the tables",
                     words.Page,
                     $"{number} in \"{context}\"" + (size is null ? "" : $" for the size {size}"),
-                    "this is a fault of the program, not of your pattern: please report it with the file"
+                    "this is a fault of the program, not of your pattern: please report it with the file",
+                    // In running text a house may tell numbers of its own by ways that nobody here knows.
+                    words.Kind
+                        is WordsKind.Paragraph
+                            or WordsKind.Heading
+                        ? Severity.Warning
+                        : Severity.Error
                 );
             }
         }
 
-        Diagnostic Found(string code, string title, int page, string text, string hint) =>
-            Diagnostic.Error(
+        Diagnostic Found(
+            string code,
+            string title,
+            int page,
+            string text,
+            string hint,
+            Severity severity
+        ) =>
+            new(
                 code,
+                severity,
                 title,
-                new Span(file, 1, 1, 1, 1),
-                page > 0 ? $"{name}, page {page}" : name,
+                new Label(new Span(file, 1, 1, 1, 1), page > 0 ? $"{name}, page {page}" : name),
+                [],
                 text,
-                hint
+                hint,
+                []
             );
     }
 }

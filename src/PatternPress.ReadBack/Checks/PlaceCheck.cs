@@ -25,17 +25,20 @@ internal static class PlaceCheck
             page.Height - margins.Down + (Swash * 2)
         );
         var sheet = new PageRect(Edge, Edge, page.Width - (Edge * 2), page.Height - (Edge * 2));
-        var words = new List<(ReadWord Word, int Order)>();
+        var words = new List<(ReadWord Word, bool Label, int Order)>();
         foreach (ReadPiece piece in page.Pieces)
         {
             PageRect place = piece.Artifact ? sheet : body;
             foreach (ReadWord word in piece.Boxes)
             {
-                words.Add((word, words.Count));
+                words.Add((word, piece.Tag == "Figure", words.Count));
                 if (!place.Contains(word.Ink))
                 {
+                    // A figure at the edge of the text may reach into the margin with a label, not beyond the sheet.
                     yield return new Misprint(
-                        MisprintKind.OutsideMargins,
+                        piece.Tag == "Figure" && sheet.Contains(word.Ink)
+                            ? MisprintKind.OutsidePlace
+                            : MisprintKind.OutsideMargins,
                         page.Number,
                         $"\"{word.Words}\" stands {word.Ink.X} to {word.Ink.Right} pt from the left and {word.Ink.Y} to {word.Ink.Bottom} pt from the top, outside {(piece.Artifact ? "the printable sheet" : "the margins")}"
                     );
@@ -50,7 +53,7 @@ internal static class PlaceCheck
 
     private static IEnumerable<Misprint> Overlaps(
         ReadPage page,
-        List<(ReadWord Word, int Order)> words
+        List<(ReadWord Word, bool Label, int Order)> words
     )
     {
         // Sorted from top to bottom, only words that begin above the lower edge of one can meet it.
@@ -72,7 +75,9 @@ internal static class PlaceCheck
                 if (shared.Width > least && shared.Height > Hair)
                 {
                     yield return new Misprint(
-                        MisprintKind.Overlap,
+                        words[i].Label && words[j].Label
+                            ? MisprintKind.LabelsOverlap
+                            : MisprintKind.Overlap,
                         page.Number,
                         $"\"{one.Words}\" and \"{other.Words}\" overlap by {shared.Width} × {shared.Height} pt"
                     );

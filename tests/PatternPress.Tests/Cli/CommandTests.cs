@@ -19,7 +19,7 @@ public sealed class CommandTests
         var output = new StringWriter();
         var error = new StringWriter();
         var terminal = new Terminal(output, error, Color: false, Interactive: false, Width: 100);
-        string[] all = arguments[0] is not ("new" or "schema")
+        string[] all = arguments[0] is not ("new" or "schema" or "--help")
             ? [.. arguments, "--templates", Path.Combine(Repository.Root, "templates")]
             : arguments;
         int code = new Application(terminal, _folder).Run(all);
@@ -138,6 +138,23 @@ public sealed class CommandTests
         (int code, _, string error) = Run(["explain", "meadow", .. words.Split(' ')]);
         code.ShouldBe(2);
         error.ShouldContain(expected);
+    }
+
+    // Commands are known by name before they are made.
+    [TestCase("check")]
+    [TestCase("build")]
+    [TestCase("proof")]
+    [TestCase("release")]
+    [TestCase("compare")]
+    [TestCase("new")]
+    [TestCase("schema")]
+    [TestCase("explain")]
+    public void Every_command_has_help(string command)
+    {
+        (int code, string output, _) = Run(command, "--help");
+        code.ShouldBe(0);
+        output.ShouldContain($" {command} ");
+        Run("--help").Output.ShouldContain($"  {command} ");
     }
 
     [Test]

@@ -1,14 +1,20 @@
 using System.Text;
+using CsCheck;
 using PatternPress.Booklet;
 using PatternPress.Booklet.Sections;
 using PatternPress.Booklet.Words;
+using PatternPress.Cli.Commands;
 using PatternPress.Pdf;
+using PatternPress.Quilting.Compiling;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Tables;
 using PatternPress.ReadBack;
+using PatternPress.Source.Diagnostics;
+using PatternPress.Source.Syntax;
 using PatternPress.Tests.Booklet;
 using PatternPress.Tests.Booklet.Sections;
 using PatternPress.Tests.Proofing;
+using PatternPress.Tests.Quilting.Cutting;
 using PatternPress.Tests.Typesetting;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Blocks;
@@ -41,14 +47,65 @@ public sealed class FileReaderTests
         ReadBackReport report = FileReader.Compare(
             PdfWriter.Write(typeset),
             composed.Document,
-            typeset.Pages.Length
+            typeset
         );
         report
             .Misprints.Select(misprint => $"{misprint.Kind} page {misprint.Page}: {misprint.Text}")
             .ShouldBeEmpty();
         report.Compared.ShouldBeGreaterThan(20);
+        // No number on any page is one that the tables do not hold for its size.
+        ReadBackFindings
+            .Of(
+                report,
+                typeset,
+                KnownNumbers.Of(Manuscripts.Of(id), BookletTemplates.Templates),
+                "file",
+                Manuscripts.Of(id)
+            )
+            .Select(finding => $"{finding.Code} {finding.Primary.Text}: {finding.Text}")
+            .ShouldBeEmpty();
         TestContext.Out.WriteLine($"{report.Compared} pieces, {report.Words.Length} found");
     }
+
+    // Whatever a designer draws: nothing right is called wrong.
+    [TestCase(6)]
+    public void Documents_of_random_patterns_read_as_composed(int patterns) =>
+        RandomPatterns.Any.Sample(
+            yaml =>
+            {
+                Compilation compilation = Compiler.Compile(
+                    "random",
+                    SyntaxTree.Read("random.quilt.yaml", yaml),
+                    null
+                );
+                if (compilation.Tables is not { } tables)
+                {
+                    return;
+                }
+                var manuscript = new Manuscript(
+                    compilation.Pattern!,
+                    compilation.Quilts,
+                    tables,
+                    compilation.Tree
+                );
+                ComposedDocument composed = Compose(manuscript, "booklet");
+                TypesetDocument typeset = Typeset(composed.Document);
+                ReadBackFindings
+                    .Of(
+                        FileReader.Compare(PdfWriter.Write(typeset), composed.Document, typeset),
+                        typeset,
+                        KnownNumbers.Of(manuscript, BookletTemplates.Templates),
+                        "file",
+                        manuscript
+                    )
+                    .Where(finding => finding.Severity == Severity.Error)
+                    .Select(finding => $"{finding.Code} {finding.Primary.Text}: {finding.Text}")
+                    .ShouldBeEmpty(yaml);
+            },
+            iter: patterns,
+            seed: "0000KXf1rYb1",
+            threads: 1
+        );
 
     // Requirements of corrupted tables, written and read as if they were right: each changed cell is told.
     [Test]
@@ -81,7 +138,7 @@ public sealed class FileReaderTests
             ReadBackReport report = FileReader.Compare(
                 PdfWriter.Write(typeset),
                 expected.Document,
-                typeset.Pages.Length
+                typeset
             );
             report.Misprints.ShouldNotBeEmpty($"{corruption.Place}: {corruption.Change}");
             report.Misprints.ShouldAllBe(m => m.Kind == MisprintKind.Words && m.Page > 0);
@@ -98,7 +155,7 @@ public sealed class FileReaderTests
             wrong = Table("1 5/8 yd");
         TypesetDocument typeset = Typeset(wrong);
         Misprint misprint = FileReader
-            .Compare(PdfWriter.Write(typeset), right, 1)
+            .Compare(PdfWriter.Write(typeset), right, typeset)
             .Misprints.ShouldHaveSingleItem();
         misprint.Page.ShouldBe(1);
         misprint.Text.ShouldBe(
@@ -120,7 +177,7 @@ public sealed class FileReaderTests
         TypesetDocument typeset = Typeset(document);
         typeset.Pages.Length.ShouldBeGreaterThan(1);
         FileReader
-            .Compare(PdfWriter.Write(typeset), document, typeset.Pages.Length)
+            .Compare(PdfWriter.Write(typeset), document, typeset)
             .Misprints.Select(m => m.Text)
             .ShouldBeEmpty();
     }
@@ -151,7 +208,7 @@ public sealed class FileReaderTests
                 ],
             };
             return FileReader
-                .Compare(PdfWriter.Write(typeset with { Pages = [moved] }), document, 1)
+                .Compare(PdfWriter.Write(typeset with { Pages = [moved] }), document, typeset)
                 .Misprints.Select(m => m.Kind);
         }
     }
@@ -169,7 +226,7 @@ public sealed class FileReaderTests
             .Compare(
                 Encoding.Latin1.GetBytes(file.Replace("/FontFile2", "/FontFileX")),
                 document,
-                1
+                typeset
             )
             .Misprints.Select(m => m.Kind)
             .ShouldContain(MisprintKind.FontNotEmbedded);
@@ -182,7 +239,7 @@ public sealed class FileReaderTests
         TypesetDocument typeset = Typeset(document);
         byte[] first = PdfWriter.Write(typeset with { Pages = typeset.Pages[..1] });
         FileReader
-            .Compare(first, document, 2)
+            .Compare(first, document, typeset)
             .Misprints.Select(m => m.Text)
             .ShouldBe(
                 [
@@ -192,7 +249,7 @@ public sealed class FileReaderTests
                 ignoreOrder: true
             );
         FileReader
-            .Compare(first[..(first.Length / 2)], document, 2)
+            .Compare(first[..(first.Length / 2)], document, typeset)
             .Misprints.Select(m => m.Kind)
             .ShouldContain(MisprintKind.Unreadable);
     }
@@ -212,13 +269,10 @@ public sealed class FileReaderTests
         known.Unknown("cut 7919 strips of A4", null).ShouldBe(["7919"]);
     }
 
-    private static ComposedDocument Compose(Manuscript manuscript)
+    private static ComposedDocument Compose(Manuscript manuscript, string plan = "requirements")
     {
         var composer = new DocumentComposer(manuscript, BookletTemplates.Templates);
-        return composer.Compose(
-            composer.Plans.Single(p => p.Key == "requirements"),
-            PaperSize.Letter
-        );
+        return composer.Compose(composer.Plans.Single(p => p.Key == plan), PaperSize.Letter);
     }
 
     private static TypesetDocument Typeset(Document document) =>

@@ -62,7 +62,7 @@ public sealed class ProofSheetTests
         TypesetDocument typeset = new Typesetter(TestFonts.Library).Typeset(document);
         typeset.Problems.ShouldBeEmpty();
         FileReader
-            .Compare(PdfWriter.Write(typeset), document, typeset.Pages.Length)
+            .Compare(PdfWriter.Write(typeset), document, typeset)
             .Misprints.Select(m => m.Text)
             .ShouldBeEmpty();
     }
