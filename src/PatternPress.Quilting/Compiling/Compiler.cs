@@ -24,7 +24,14 @@ public static class Compiler
         {
             if (pattern is not null && tree.IsComplete)
             {
-                LookFurther(pattern, reading);
+                try
+                {
+                    LookFurther(pattern, reading);
+                }
+                catch (OverflowException)
+                {
+                    // What was found already says enough.
+                }
             }
             return new Compilation(
                 id,
@@ -42,6 +49,36 @@ public static class Compiler
         {
             findings.Add(diagnostic);
         }
+        try
+        {
+            return WorkOut(id, tree, house, pattern, findings);
+        }
+        catch (OverflowException)
+        {
+            // Exact numbers beyond 64 bits: measures are held to a common part when they are read, shares of a block's
+            // columns and rows and per cents only come together here.
+            findings.Add(PP0215_NotAMeasure.BeyondComputing(pattern.Info.Title.Span));
+            return new Compilation(
+                id,
+                tree,
+                house?.Source,
+                pattern,
+                [],
+                null,
+                null,
+                [.. findings.ToDiagnostics()]
+            );
+        }
+    }
+
+    private static Compilation WorkOut(
+        string id,
+        SyntaxTree tree,
+        SyntaxTree? house,
+        Pattern pattern,
+        FindingCollector findings
+    )
+    {
         BlockSet blocks = QuiltResolver.ResolveBlocks(pattern, findings);
         ImmutableArray<Quilt> quilts =
         [

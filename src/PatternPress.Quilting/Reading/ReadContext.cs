@@ -14,7 +14,13 @@ namespace PatternPress.Quilting.Reading;
 /// </summary>
 internal sealed class ReadContext(DiagnosticList findings)
 {
+    // Finer than any ruler that all measures of a pattern share: areas and sums of such still fit into 64 bits.
+    private const long FinestCommonPart = 10_000_000;
+
     private readonly HashSet<(string Code, Span Span, string Title)> _reported = [];
+
+    // All measures so far are whole multiples of an inch divided by this.
+    private long _commonPart = 1;
 
     /// <summary>Unit of numbers written without one.</summary>
     public LengthUnit Unit { get; set; } = LengthUnit.Inch;
@@ -79,12 +85,30 @@ internal sealed class ReadContext(DiagnosticList findings)
             Report(PP0215_NotAMeasure.Found(text.Span, what, problem));
             return null;
         }
+        if (!SharesPart(length))
+        {
+            Report(PP0215_NotAMeasure.WithoutCommonPart(text.Span, what, text.Text));
+            return null;
+        }
         if (length.Sign < 0 || (length.Sign == 0 && !allowZero))
         {
             Report(PP0216_MeasureOutOfRange.NotPositive(text.Span, what, length));
             return null;
         }
         return length;
+    }
+
+    // Whether a measure goes with the others into parts of an inch that can be computed with.
+    private bool SharesPart(Length length)
+    {
+        long part = length.Inches.One.Denominator;
+        long common = _commonPart / Rational.GreatestCommonDivisor(_commonPart, part) * part;
+        if (common > FinestCommonPart)
+        {
+            return false;
+        }
+        _commonPart = common;
+        return true;
     }
 
     /// <summary>Reads the measure of a key; null where it is missing.</summary>
@@ -115,6 +139,11 @@ internal sealed class ReadContext(DiagnosticList findings)
         if (!LengthText.TryParse(first, Unit, out Length from, out string problem))
         {
             Report(PP0215_NotAMeasure.Found(whole.Sub(0, at).Span, what, problem));
+            return null;
+        }
+        if (!SharesPart(from))
+        {
+            Report(PP0215_NotAMeasure.WithoutCommonPart(whole.Span, what, first));
             return null;
         }
         if (Measure(second, what) is not { } to)
