@@ -24,9 +24,8 @@ public static class CuttingStrips
     /// <summary>A strip is drawn at least this high, in points, even where that is more than to scale.</summary>
     private const double LeastHeight = 7;
 
-    /// <param name="fabric">How the fabric looks.</param>
-    /// <param name="strips">The strips of one size.</param>
-    public static Picture Draw(
+    /// <summary>Only the strips that give several kinds of piece, or that other strips lie beside.</summary>
+    public static Picture DrawMixed(
         FabricLook fabric,
         StripList strips,
         House house,
@@ -34,6 +33,54 @@ public static class CuttingStrips
         FigureRoom room
     )
     {
+        var kept = new List<int>();
+        for (int i = 0; i < strips.Strips.Length; i++)
+        {
+            StripRow strip = strips.Strips[i];
+            if (
+                strip.Pieces.Length > 1
+                || strip.Beside is not null
+                || strips.Strips.Any(s => s.Beside == i)
+            )
+            {
+                kept.Add(i);
+            }
+        }
+        return Draw(
+            fabric,
+            strips with
+            {
+                Strips =
+                [
+                    .. kept.Select(i =>
+                        strips.Strips[i] with
+                        {
+                            Beside = strips.Strips[i].Beside is { } at ? kept.IndexOf(at) : null,
+                        }
+                    ),
+                ],
+            },
+            house,
+            palette,
+            room
+        );
+    }
+
+    /// <param name="fabric">How the fabric looks.</param>
+    /// <param name="all">The strips of one size.</param>
+    public static Picture Draw(
+        FabricLook fabric,
+        StripList all,
+        House house,
+        Palette palette,
+        FigureRoom room
+    )
+    {
+        // Strips beside long pieces are drawn there, not in a row of their own.
+        StripList strips = all with
+        {
+            Strips = [.. all.Strips.Where(s => s.Beside is null)],
+        };
         FigureStyle style = palette.Style;
         var draft = new Draft(style);
         double edge = style.Edge.Value,
@@ -75,7 +122,12 @@ public static class CuttingStrips
                 fabric,
                 strip,
                 new Box(left, middle - (high / 2), usable * scale, high),
-                scale
+                scale,
+                [
+                    .. all.Strips.Where(s =>
+                        s.Beside is { } at && ReferenceEquals(all.Strips[at], strip)
+                    ),
+                ]
             );
             Spot head = stacked ? new(0, middle - (style.Small.Value * 0.6)) : new(0, middle),
                 size = stacked
@@ -99,7 +151,7 @@ public static class CuttingStrips
         );
         return new(
             draft.Finish(left + (usable * scale) + edge, y + foot),
-            FigureWords.CuttingStrips(fabric, strips, house)
+            FigureWords.CuttingStrips(fabric, all, house)
         );
 
         double HeightOf(double perInch) =>
@@ -116,18 +168,53 @@ public static class CuttingStrips
         FabricLook fabric,
         StripRow strip,
         Box box,
+        double scale,
+        ImmutableArray<StripRow> beside
+    )
+    {
+        FigureStyle style = draft.Style;
+        // What is left over shows first; the pieces lie on it.
+        draft.Area(Paths.Of(box), Ink.White, hatch: new HatchFill(Leftover, style.Quiet));
+        double x = PaintPieces(draft, fabric, strip, box, scale);
+        double y = box.Y;
+        foreach (StripRow row in beside)
+        {
+            double high = box.Height * Share(row.Height, strip.Height);
+            for (long n = 0; n < row.Count; n++)
+            {
+                var at = new Box(x, y, box.Right - x, high);
+                PaintPieces(draft, fabric, row, at, scale);
+                draft.Area(
+                    Paths.Of(at),
+                    stroke: style.Pen(style.Seam) with
+                    {
+                        Join = StrokeJoin.Miter,
+                    }
+                );
+                y += high;
+            }
+        }
+        draft.Area(Paths.Of(box), stroke: style.Pen(style.Edge) with { Join = StrokeJoin.Miter });
+    }
+
+    private static double Share(Length part, Length whole) =>
+        part.Inches.ToDouble() / whole.Inches.ToDouble();
+
+    /// <returns>Where the pieces end.</returns>
+    private static double PaintPieces(
+        Draft draft,
+        FabricLook fabric,
+        StripRow strip,
+        Box box,
         double scale
     )
     {
         FigureStyle style = draft.Style;
-        double stripHeight = strip.Height.Inches.ToDouble();
-        // What is left over shows first; the pieces lie on it.
-        draft.Area(Paths.Of(box), Ink.White, hatch: new HatchFill(Leftover, style.Quiet));
         double x = box.X;
         foreach (StripPieces pieces in strip.Pieces)
         {
             double width = pieces.Length.Inches.ToDouble() * scale;
-            double height = box.Height * (pieces.Height.Inches.ToDouble() / stripHeight);
+            double height = box.Height * Share(pieces.Height, strip.Height);
             string label = string.Join(" ", pieces.Cuts);
             var edges = new List<(Spot, Spot)>();
             var run = new Box(x, box.Y, width * pieces.PerStrip, height);
@@ -151,7 +238,7 @@ public static class CuttingStrips
             LabelPieces(draft, fabric, label, run, width, pieces.PerStrip);
             x += width * pieces.PerStrip;
         }
-        draft.Area(Paths.Of(box), stroke: style.Pen(style.Edge) with { Join = StrokeJoin.Miter });
+        return x;
     }
 
     // Each piece where the name fits; else once over the whole run.

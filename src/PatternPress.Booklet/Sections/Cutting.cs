@@ -22,69 +22,78 @@ internal sealed class Cutting : Section
             ? []
             : context.Fill(
                 Name,
-                CuttingLegend.Of(context),
+                CuttingLegend
+                    .Of(context)
+                    .With("beside", Strips(context).Any(s => s.Beside is not null)),
                 new Dictionary<string, ImmutableArray<Block>>
                 {
-                    ["example"] = Example(context),
                     ["tables"] =
                     [
-                        .. context.Tables.Cutting.Select(c => new KeepTogether(
-                            new Stack(Fabric(c, context))
-                        )),
+                        .. context.Tables.Cutting.SelectMany(c =>
+                            Diagrams(c, context)
+                                .Prepend(new KeepTogether(new Stack(Fabric(c, context))))
+                        ),
                     ],
                 },
                 Name
             );
 
-    /// <summary>One fabric of one size drawn strip by strip, to show how the tables are read.</summary>
-    private static ImmutableArray<Block> Example(SectionContext context)
+    private static IEnumerable<StripRow> Strips(SectionContext context) =>
+        context.Tables.Cutting.SelectMany(c => c.BySize).SelectMany(l => l?.Strips ?? []);
+
+    /// <summary>The strips that give several kinds of piece, drawn to scale, a figure for each size that has any.</summary>
+    private static IEnumerable<Block> Diagrams(CuttingTable cutting, SectionContext context)
     {
-        // The richest one: strips that give more than one kind of piece, but not many strips.
-        (CuttingTable Cutting, int Size)? best = null;
-        // Less than that shows nothing that the words do not say.
-        int most = 2;
-        foreach (CuttingTable cutting in context.Tables.Cutting)
+        var figures = new List<Figure>();
+        for (int i = 0; i < context.Sizes.Length; i++)
         {
-            for (int i = 0; i < context.Sizes.Length; i++)
+            if (
+                cutting.BySize[i] is { } list
+                && list.Strips.Any(IsMixed)
+                && context.Figures.MixedCutting(
+                    cutting,
+                    i,
+                    context.TextWidth.Scale(0.47),
+                    list.Strips.Any(s => s.Beside is not null) ? 250.Pt : 150.Pt
+                )
+                    is { } figure
+            )
             {
-                ImmutableArray<StripRow> strips = cutting.BySize[i]?.Strips ?? [];
-                int rich = strips.Sum(s => s.Pieces.Length) - (strips.Length / 2);
-                if (strips.Length is > 0 and <= 4 && rich > most)
-                {
-                    (best, most) = ((cutting, i), rich);
-                }
+                figures.Add(
+                    figure with
+                    {
+                        Caption = new Text(
+                            context.Labels.Format(
+                                "cutting-diagram",
+                                cutting.Fabric,
+                                context.Sizes[i].Name
+                            ),
+                            "caption"
+                        ),
+                        SpaceBefore = 2.Pt,
+                        SpaceAfter = 8.Pt,
+                    }
+                );
             }
         }
-        if (
-            best is not { } shown
-            || context.Figures.Cutting(
-                shown.Cutting,
-                shown.Size,
-                context.TextWidth.Scale(0.8),
-                120.Pt
-            )
-                is not { } figure
-        )
+        for (int i = 0; i < figures.Count; i += 2)
         {
-            return [];
+            yield return i + 1 < figures.Count
+                ? new KeepTogether(
+                    new Columns(
+                        new Column(new ColumnWidth.Share(), figures[i]),
+                        new Column(new ColumnWidth.Share(), figures[i + 1])
+                    )
+                    {
+                        Gap = 20.Pt,
+                    }
+                )
+                : new KeepTogether(figures[i]);
         }
-        return
-        [
-            figure with
-            {
-                Caption = new Text(
-                    context.Labels.Format(
-                        "cutting-example",
-                        shown.Cutting.Fabric,
-                        context.Sizes[shown.Size].Name
-                    ),
-                    "caption"
-                ),
-                SpaceBefore = 2.Pt,
-                SpaceAfter = 8.Pt,
-            },
-        ];
     }
+
+    private static bool IsMixed(StripRow strip) =>
+        strip.Pieces.Length > 1 || strip.Beside is not null;
 
     private static IEnumerable<Block> Fabric(CuttingTable cutting, SectionContext context)
     {
@@ -114,6 +123,10 @@ internal sealed class Cutting : Section
         {
             Row(table, together, cutting, context);
         }
+        table.Add(
+            [Cells.Head(Cells.Plain(labels["left-over"])), new TableCell("")],
+            i => LeftOver(cutting.BySize[i], context)
+        );
         foreach (Block block in table.ToBlocks())
         {
             yield return block;
@@ -178,11 +191,10 @@ internal sealed class Cutting : Section
                 }
                 if (!whole)
                 {
-                    lines.AddRange(strips[i].Select(s => StripLine(s, rows, context)));
-                    if (strips[i].Count == 0)
-                    {
-                        lines.Add(Cells.Small(labels["from-ends"]));
-                    }
+                    lines.AddRange(
+                        strips[i].Select(s => StripLine(s, rows, cutting.BySize[i]!, context))
+                    );
+                    lines.AddRange(FromOthers(rows, cutting.BySize[i]!, labels));
                 }
                 return new Stack(lines);
             }
@@ -193,16 +205,35 @@ internal sealed class Cutting : Section
     private static Text StripLine(
         StripRow strip,
         ImmutableArray<CutRow> rows,
+        StripList list,
         SectionContext context
     )
     {
         Labels labels = context.Labels;
-        string count = labels.Count("strip-count", strip.Count);
-        // A strip for squares is as high as they are, and goes without saying.
         StripPieces first = strip.Pieces[0];
-        if (first.Length != first.Height || first.Height != strip.Height)
+        string count = labels.Count("strip-count", strip.Count);
+        if (strip.Height > list.StripLength)
+        {
+            // Longer than the fabric is wide: the pieces lie side by side along it.
+            count = labels.Format(
+                "length-of-fabric",
+                labels.Count("length-count", strip.Count),
+                context.Numbers.Measure(strip.Height)
+            );
+        }
+        // A strip for squares is as high as they are, and goes without saying.
+        else if (first.Length != first.Height || first.Height != strip.Height)
         {
             count = labels.Format("strips-high", count, context.Numbers.Measure(strip.Height));
+        }
+        if (strip.Beside is { } at)
+        {
+            count = labels.Format(
+                "strips-beside",
+                count,
+                string.Join("/", list.Strips[at].Pieces[0].Cuts),
+                context.Numbers.Measure(list.Strips[at].End)
+            );
         }
         string pieces = string.Join(
             $", {labels["then"]} ",
@@ -213,9 +244,84 @@ internal sealed class Cutting : Section
                         : $"{p.PerStrip}\u00a0{string.Join("/", p.Cuts)}"
             )
         );
-        return Cells.Small(
-            labels.Format(strip.Count == 1 ? "one-strip-gives" : "each-strip-gives", count, pieces)
+        string line = labels.Format(
+            strip.Count == 1 ? "one-strip-gives" : "each-strip-gives",
+            count,
+            pieces
         );
+        // Strips that are cut alike may hold fewer than fit: that is meant, and no slip.
+        bool more = strip.Count > 1 && strip.Pieces.Length == 1 && strip.End >= first.Length;
+        return Cells.Small(
+            more
+                ? labels.Format(
+                    "more-would-fit",
+                    line,
+                    first.PerStrip + strip.End.CountOf(first.Length)
+                )
+                : line
+        );
+    }
+
+    /// <summary>"+ 12 from the B2 strip": pieces that come from what is left of strips begun for others.</summary>
+    private static IEnumerable<Block> FromOthers(
+        ImmutableArray<CutRow> rows,
+        StripList list,
+        Labels labels
+    )
+    {
+        foreach (StripRow strip in list.Strips)
+        {
+            if (rows.Any(r => strip.Pieces[0].Cuts.Contains(r.Id)))
+            {
+                continue;
+            }
+            foreach (StripPieces pieces in strip.Pieces)
+            {
+                if (rows.Any(r => pieces.Cuts.Contains(r.Id)))
+                {
+                    string from = string.Join("/", strip.Pieces[0].Cuts);
+                    yield return Cells.Small(
+                        strip.Count == 1
+                            ? labels.Format("from-strip", pieces.PerStrip, from)
+                            : labels.Format("from-strips", pieces.PerStrip, strip.Count, from)
+                    );
+                }
+            }
+        }
+    }
+
+    // Worth keeping (common practice, no source): at least a strip of 2 in and 5 in long.
+    private static readonly Length LeastHeight = Length.FromInches(2);
+    private static readonly Length LeastLength = Length.FromInches(5);
+
+    /// <summary>How many ends are told.</summary>
+    private const int MostEnds = 3;
+
+    /// <summary>The largest ends of strips that are worth keeping.</summary>
+    private static Block? LeftOver(StripList? list, SectionContext context)
+    {
+        var ends = new List<(long Count, Length Height, Length Length)>();
+        for (int i = 0; i < (list?.Strips.Length ?? 0); i++)
+        {
+            StripRow strip = list!.Strips[i];
+            // What strips beside long pieces leave of the width there is too narrow to name.
+            bool besides = list.Strips.Any(s => s.Beside == i);
+            if (!besides && strip.Height >= LeastHeight && strip.End >= LeastLength)
+            {
+                ends.Add((strip.Count, strip.Height, strip.End));
+            }
+        }
+        return ends.Count == 0
+            ? null
+            : new Stack(
+                ends.OrderByDescending(e => (e.Height * e.Length).SquareInches)
+                    .Take(MostEnds)
+                    .Select(e =>
+                        Cells.Small(
+                            $"{e.Count}\u00a0× {context.Numbers.Square(Length.Min(e.Height, e.Length), Length.Max(e.Height, e.Length))}"
+                        )
+                    )
+            );
     }
 
     /// <summary>

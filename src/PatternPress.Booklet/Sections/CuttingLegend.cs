@@ -23,7 +23,10 @@ internal static class CuttingLegend
         [
             .. context
                 .Tables.Cutting.SelectMany(c => c.BySize)
-                .SelectMany(list => list?.Strips ?? [])
+                // Plain ones: what is cut along the fabric, or beside that, is explained apart.
+                .SelectMany(list =>
+                    list?.Strips.Where(s => s.Beside is null && s.Height <= list.StripLength) ?? []
+                )
                 .Where(s => !s.Pieces.Any(p => p.Cuts.Any(whole.Contains))),
         ];
         StripRow? simple =

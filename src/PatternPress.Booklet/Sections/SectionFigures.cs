@@ -163,6 +163,20 @@ public sealed class SectionFigures
             )
             : null;
 
+    /// <summary>Of the strips that a size cuts from a fabric those that give several kinds of piece.</summary>
+    public Figure? MixedCutting(CuttingTable cutting, int size, Points width, Points height) =>
+        cutting.BySize[size] is { } strips
+            ? Set(
+                CuttingStrips.DrawMixed(
+                    palette.Value[cutting.Fabric],
+                    strips,
+                    context.Pattern.House,
+                    palette.Value,
+                    new FigureRoom(width, height)
+                )
+            )
+            : null;
+
     /// <summary>A block in one coloring.</summary>
     public Figure? Block(BlockRow row, Points side) =>
         ColoredOf(row) is { } block

@@ -94,7 +94,15 @@ internal sealed class CutStep
         {
             StripRow strip = list.Strips[i];
             string row = $"strips {i + 1}";
-            total += strip.Height * strip.Count;
+            Length room = list.StripLength;
+            if (strip.Beside is { } at)
+            {
+                room = Beside(list, i, at);
+            }
+            else
+            {
+                total += strip.Height * strip.Count;
+            }
             if (!Notes.Ok(strip.Count > 0 && strip.Height.Sign > 0 && !strip.Pieces.IsEmpty))
             {
                 Wrong(
@@ -112,13 +120,13 @@ internal sealed class CutStep
                 tallest = Length.Max(tallest, pieces.Height);
                 Pieces(row, strip, pieces);
             }
-            if (!Notes.Ok(used <= list.StripLength))
+            if (!Notes.Ok(used <= room))
             {
                 Add(
                     MistakeKind.Short,
                     row,
                     "length of a strip",
-                    Notes.Told(list.StripLength),
+                    Notes.Told(room),
                     $"the pieces take {Notes.Told(used)}"
                 );
             }
@@ -128,7 +136,7 @@ internal sealed class CutStep
                 row,
                 "left at the end",
                 strip.End,
-                list.StripLength - used,
+                room - used,
                 "the pieces leave"
             );
             if (!Notes.Ok(tallest == strip.Height))
@@ -151,6 +159,38 @@ internal sealed class CutStep
             total,
             "together they take"
         );
+    }
+
+    /// <summary>Strips beside long pieces: across what those leave, and together no taller than they are long.</summary>
+    /// <returns>The length of such a strip.</returns>
+    private Length Beside(StripList list, int i, int at)
+    {
+        string row = $"strips {i + 1}";
+        if (!Notes.Ok(at >= 0 && at < i && list.Strips[at] is { Beside: null, Count: 1 }))
+        {
+            Wrong(row, "beside", $"strips {at + 1}", "there is nothing beside those");
+            return Length.Zero;
+        }
+        StripRow section = list.Strips[at];
+        Length taken = Length.Zero;
+        foreach (StripRow other in list.Strips)
+        {
+            if (other.Beside == at)
+            {
+                taken += other.Height * other.Count;
+            }
+        }
+        if (!Notes.Ok(taken <= section.Height))
+        {
+            Add(
+                MistakeKind.Short,
+                row,
+                "beside",
+                $"strips {at + 1}, {Notes.Told(section.Height)} long",
+                $"the strips beside them take {Notes.Told(taken)}"
+            );
+        }
+        return section.End;
     }
 
     private void Pieces(string strip, StripRow of, StripPieces pieces)

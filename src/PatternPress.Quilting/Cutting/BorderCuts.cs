@@ -6,7 +6,13 @@ namespace PatternPress.Quilting.Cutting;
 /// <summary>Gathers the border strips and corner squares of one size.</summary>
 internal static class BorderCuts
 {
-    public static IEnumerable<JoinedDraft> Gather(Quilt quilt, int size, CutDrafts drafts)
+    /// <param name="inOneLength">Fabrics whose borders are cut along the fabric rather than joined.</param>
+    public static IEnumerable<JoinedDraft> Gather(
+        Quilt quilt,
+        int size,
+        CutDrafts drafts,
+        IReadOnlySet<string> inOneLength
+    )
     {
         foreach (Border border in quilt.Borders)
         {
@@ -15,7 +21,15 @@ internal static class BorderCuts
             {
                 int at = joins.FindIndex(j => j.Fabric == run.Fabric);
                 LongStrips strips =
-                    at >= 0 ? joins[at].Strips : new(drafts, quilt.House, size, run.Fabric);
+                    at >= 0
+                        ? joins[at].Strips
+                        : new(
+                            drafts,
+                            quilt.House,
+                            size,
+                            run.Fabric,
+                            inOneLength.Contains(run.Fabric)
+                        );
                 if (at < 0)
                 {
                     joins.Add((run.Fabric, strips));

@@ -30,7 +30,9 @@ public sealed record FabricPlan(
 {
     /// <summary>Length of fabric that the strips take.</summary>
     public Length StripsLength =>
-        Strips.Aggregate(Length.Zero, (sum, strip) => sum + (strip.Height * strip.Count));
+        Strips
+            .Where(strip => strip.Beside is null)
+            .Aggregate(Length.Zero, (sum, strip) => sum + (strip.Height * strip.Count));
 }
 
 /// <summary>What a length of fabric is bought for.</summary>
@@ -54,7 +56,12 @@ public sealed record PlannedStrip(
     long Count,
     ImmutableArray<PlannedSegment> Segments,
     Length End
-);
+)
+{
+    /// <summary>The strip of long pieces, by its index in the plan, beside which it is cut: it takes no length of its own.
+    /// Null for a strip across the whole width.</summary>
+    public int? Beside { get; init; }
+}
 
 /// <summary>A run of equal pieces side by side in a strip.</summary>
 /// <param name="Cuts">Ids of the cuts of this size; several where equal sizes are cut together.</param>

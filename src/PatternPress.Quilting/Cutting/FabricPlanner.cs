@@ -29,38 +29,124 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         long stock = Math.Max(0, (list.StripLength.Inches / grid).Floor());
         List<Kind> kinds = KindsOf(list, grid, stock);
         var problem = new CutProblem(stock, [.. kinds.Select(kind => kind.Piece)]);
-        CutResult result = Search(CutStyle.Plain);
-        if (result is CutResult.Refused refused)
+        var search = new Search(problem, units => YardageOf(new(grid * units), house), effort);
+        if (search.Faults is { IsEmpty: false } faults)
         {
-            return new FabricPlanning.Refused(Told(refused.Faults, kinds, list));
+            return new FabricPlanning.Refused(Told(faults, kinds, list));
         }
-        FabricPlan plan = Finish(((CutResult.Planned)result).Plan, kinds, list, grid);
-        if (
-            house.Plan == PlanStyle.Thrifty
-            && Search(CutStyle.Thrifty) is CutResult.Planned thrifty
-        )
+        FabricPlan plan = Finish(search.Best(CutStyle.Plain), kinds, list, grid);
+        if (house.Plan == PlanStyle.Thrifty)
         {
-            FabricPlan mixed = Finish(thrifty.Plan, kinds, list, grid);
+            FabricPlan mixed = Finish(search.Best(CutStyle.Thrifty), kinds, list, grid);
             if (plan.Yardage.ToBuy - mixed.Yardage.ToBuy >= house.ThriftyGain)
             {
                 plan = mixed;
             }
         }
         return new FabricPlanning.Planned(plan);
+    }
 
-        CutResult Search(CutStyle style)
+    /// <summary>Strips of the fabric and of what is left beside long pieces.</summary>
+    private sealed record Layout(CutStyle Style, ImmutableArray<LaidStrip> Strips, long LowerBound)
+    {
+        public long Total => Strips.Where(s => s.Beside is null).Sum(s => s.Strip.Total);
+    }
+
+    /// <param name="Room">Length of each strip, grid units.</param>
+    /// <param name="Beside">Index of the strip of long pieces beside which it is cut.</param>
+    private sealed record LaidStrip(Strip Strip, long Room, int? Beside);
+
+    private sealed class Search(
+        CutProblem problem,
+        Func<long, Yardage> yardage,
+        SearchEffort effort
+    )
+    {
+        /// <summary>More strips of long pieces are not looked at one by one.</summary>
+        private const int MostSections = 6;
+
+        public ImmutableArray<CutFault> Faults { get; } = CutLimits.Check(problem);
+
+        public Layout Best(CutStyle style)
+        {
+            StripPlan whole = Plan(problem, style);
+            var across = new Layout(
+                style,
+                [.. whole.Strips.Select(strip => new LaidStrip(strip, problem.Width, null))],
+                whole.LowerBound
+            );
+            return BesideLongPieces(style) is not { } beside ? across
+                : beside.Total < across.Total
+                    ? beside with
+                    {
+                        LowerBound = Math.Min(beside.LowerBound, across.LowerBound),
+                    }
+                : across with { LowerBound = Math.Min(beside.LowerBound, across.LowerBound) };
+        }
+
+        /// <summary>Pieces longer than the fabric is wide are cut first, side by side along the fabric; what is left beside
+        /// them is cut into short strips before more of the fabric is.</summary>
+        private Layout? BesideLongPieces(CutStyle style)
+        {
+            bool IsLong(CutPiece piece) =>
+                piece.Count > 0
+                && (piece.Turnable ? Math.Max(piece.Width, piece.Height) : piece.Height)
+                    > problem.Width;
+            ImmutableArray<CutPiece> longs = [.. problem.Pieces.Where(IsLong)];
+            ImmutableArray<CutPiece> others = [.. problem.Pieces.Where(p => !IsLong(p))];
+            if (longs.IsEmpty || others.All(piece => piece.Count == 0))
+            {
+                return null;
+            }
+            StripPlan sections = Plan(problem with { Pieces = longs }, CutStyle.Thrifty);
+            if (sections.StripCount > MostSections)
+            {
+                return null;
+            }
+            Strip[] each =
+            [
+                .. sections.Strips.SelectMany(strip =>
+                    Enumerable.Repeat(strip with { Copies = 1 }, (int)strip.Copies)
+                ),
+            ];
+            StripPlan rest = Plan(
+                new CutProblem(problem.Width, others)
+                {
+                    Remainders =
+                    [
+                        .. each.Select(strip => new Planning.Remainder(
+                            problem.Width - strip.Used,
+                            strip.Height
+                        )),
+                    ],
+                },
+                style
+            );
+            var strips = each.Select(strip => new LaidStrip(strip, problem.Width, null))
+                .Concat(
+                    rest.Strips.Select(strip =>
+                        strip.From is { } from
+                            ? new LaidStrip(strip, problem.Width - each[from].Used, from)
+                            : new LaidStrip(strip, problem.Width, null)
+                    )
+                );
+            return new Layout(style, [.. strips], sections.LowerBound + rest.LowerBound);
+        }
+
+        private StripPlan Plan(CutProblem part, CutStyle style)
         {
             var brief = new SearchEffort(Math.Min(SearchEffort.Brief.Steps, effort.Steps));
-            CutResult first = StripPlanner.Plan(problem, style, brief);
+            StripPlan first = Planned(part, style, brief);
             return
-                first is CutResult.Planned { Plan: { Proved: false } open }
+                !first.Proved
                 && effort.Steps > brief.Steps
-                && Bought(open.LowerBound) < Bought(open.Total)
-                ? StripPlanner.Plan(problem, style, effort)
+                && yardage(first.LowerBound).ToBuy < yardage(first.Total).ToBuy
+                ? Planned(part, style, effort)
                 : first;
         }
 
-        Length Bought(long units) => YardageOf(new Length(grid * units), house).ToBuy;
+        private static StripPlan Planned(CutProblem part, CutStyle style, SearchEffort steps) =>
+            ((CutResult.Planned)StripPlanner.Plan(part, style, steps)).Plan;
     }
 
     private static Yardage YardageOf(Length strips, House house) =>
@@ -188,16 +274,17 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
     }
 
     private static FabricPlan Finish(
-        StripPlan plan,
+        Layout layout,
         List<Kind> kinds,
         CuttingList list,
         Rational grid
     )
     {
         Length Long(long units) => new(grid * units);
-        var strips = ImmutableArray.CreateBuilder<PlannedStrip>(plan.Strips.Length);
-        foreach (Strip strip in InCuttingOrder(plan))
+        var strips = ImmutableArray.CreateBuilder<PlannedStrip>(layout.Strips.Length);
+        foreach ((LaidStrip laid, int? beside) in InCuttingOrder(layout))
         {
+            Strip strip = laid.Strip;
             var segments = ImmutableArray.CreateBuilder<PlannedSegment>(strip.Segments.Length);
             foreach (StripSegment segment in strip.Segments)
             {
@@ -218,28 +305,46 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
                 Length.Zero,
                 (sum, segment) => sum + (segment.Width * segment.PiecesPerStrip)
             );
+            Length room = beside is { } at ? strips[at].End : list.StripLength;
             strips.Add(
                 new PlannedStrip(
                     Long(strip.Height),
                     strip.Copies,
                     segments.ToImmutable(),
-                    list.StripLength - used
+                    room - used
                 )
+                {
+                    Beside = beside,
+                }
             );
         }
-        return Price(strips.ToImmutable(), plan.Style, Long(plan.LowerBound), list);
+        return Price(strips.ToImmutable(), layout.Style, Long(layout.LowerBound), list);
     }
 
-    // Tallest strips first; of one height whole strips and long pieces before short ones.
-    private static IEnumerable<Strip> InCuttingOrder(StripPlan plan) =>
-        plan
-            .Strips.Select((strip, index) => (strip, index))
-            .OrderByDescending(s => s.strip.Height)
-            .ThenByDescending(s =>
-                s.strip.Segments.IsEmpty ? 0 : s.strip.Segments.Max(segment => segment.Width)
-            )
-            .ThenBy(s => s.index)
-            .Select(s => s.strip);
+    // Tallest strips first; of one height whole strips and long pieces before short ones. What is cut beside long pieces
+    // follows them at once.
+    private static List<(LaidStrip Strip, int? Beside)> InCuttingOrder(Layout layout)
+    {
+        var ordered = new List<(LaidStrip, int?)>(layout.Strips.Length);
+        foreach ((LaidStrip strip, int index) in Sorted(s => s.Beside is null))
+        {
+            int at = ordered.Count;
+            ordered.Add((strip, null));
+            foreach ((LaidStrip beside, int _) in Sorted(s => s.Beside == index))
+            {
+                ordered.Add((beside, at));
+            }
+        }
+        return ordered;
+
+        IEnumerable<(LaidStrip Strip, int Index)> Sorted(Func<LaidStrip, bool> which) =>
+            layout
+                .Strips.Select((strip, index) => (strip, index))
+                .Where(s => which(s.strip))
+                .OrderByDescending(s => s.strip.Strip.Height)
+                .ThenByDescending(s => s.strip.Strip.Segments.Max(segment => segment.Width))
+                .ThenBy(s => s.index);
+    }
 
     private static string Across(CuttingList list)
     {
@@ -272,14 +377,19 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         foreach (PlannedStrip strip in strips)
         {
             Length length = strip.Height * strip.Count;
-            sum += length;
+            if (strip.Beside is null)
+            {
+                sum += length;
+            }
             string pieces = string.Join(
                 " + ",
                 strip.Segments.Select(s => $"{s.PiecesPerStrip} {string.Join("/", s.Cuts)}")
             );
             terms.Add(
                 new(
-                    $"strips of {Told(strip.Height)}",
+                    strip.Beside is null
+                        ? $"strips of {Told(strip.Height)}"
+                        : $"beside the long pieces, of {Told(strip.Height)}",
                     $"{strip.Count} × {Told(strip.Height)}, each {pieces}"
                         + (strip.End.Sign > 0 ? $", {Told(strip.End)} left at its end" : ""),
                     new Quantity.Measure(length)

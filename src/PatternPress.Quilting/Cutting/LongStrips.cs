@@ -5,9 +5,15 @@ namespace PatternPress.Quilting.Cutting;
 
 /// <summary>
 /// Strips of one width that may be longer than the fabric is wide. Those that fit are cut in one piece; the others
-/// are cut from strips joined end to end.
+/// are cut from strips joined end to end, unless they are wanted in one length, along the fabric.
 /// </summary>
-internal sealed class LongStrips(CutDrafts drafts, House house, int size, string fabric)
+internal sealed class LongStrips(
+    CutDrafts drafts,
+    House house,
+    int size,
+    string fabric,
+    bool inOneLength = false
+)
 {
     private readonly List<JoinedPiece> _pieces = [];
     private CutDraftCell? _strip;
@@ -19,7 +25,7 @@ internal sealed class LongStrips(CutDrafts drafts, House house, int size, string
         CutDraftCell cell = drafts.Sewn(size, place.Width, place.Height, count);
         (Length length, Length width) = Lie(cell);
         Length usable = drafts.StripLength(fabric, size);
-        if (length > usable && width < usable && Loss(width) < usable)
+        if (!inOneLength && length > usable && width < usable && Loss(width) < usable)
         {
             return false;
         }

@@ -52,8 +52,8 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
             for (int i = 0; i < quilts.Length; i++)
             {
                 joined[i].AddRange(SashingCuts.Gather(quilts[i], i, _drafts));
-                joined[i].AddRange(BorderCuts.Gather(quilts[i], i, _drafts));
                 GatherBinding(i);
+                joined[i].AddRange(BorderCuts.Gather(quilts[i], i, _drafts, BordersInOneLength(i)));
             }
             _drafts.Number();
             var sizes = ImmutableArray.CreateBuilder<SizeMaking>(quilts.Length);
@@ -264,6 +264,66 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
                     [quilt.Size.Key]
                 )
             );
+        }
+
+        /// <summary>Fabrics whose borders are cut along the fabric: as the house says, or where that takes less. Everything
+        /// else that is cut must have been gathered.</summary>
+        private HashSet<string> BordersInOneLength(int size)
+        {
+            Quilt quilt = quilts[size];
+            var fabrics = new HashSet<string>();
+            if (quilt.House.LongBorders == LongBorders.Joined)
+            {
+                return fabrics;
+            }
+            var joined = new CutDrafts(pattern, quilts);
+            foreach (
+                string fabric in BorderCuts
+                    .Gather(quilt, size, joined, fabrics)
+                    .ToList()
+                    .Select(join => join.Draft.Fabric)
+                    .Distinct()
+            )
+            {
+                if (quilt.House.LongBorders == LongBorders.InOneLength)
+                {
+                    fabrics.Add(fabric);
+                    continue;
+                }
+                var along = new CutDrafts(pattern, quilts);
+                _ = BorderCuts.Gather(quilt, size, along, new HashSet<string> { fabric }).Count();
+                if (
+                    PlanWith(along) is FabricPlanning.Planned lengthwise
+                    && (
+                        PlanWith(joined) is not FabricPlanning.Planned across
+                        || lengthwise.Plan.Yardage.ToBuy < across.Plan.Yardage.ToBuy
+                    )
+                )
+                {
+                    fabrics.Add(fabric);
+                }
+
+                FabricPlanning PlanWith(CutDrafts borders) =>
+                    planner.Plan(
+                        new CuttingList(
+                            fabric,
+                            FabricUse.Top,
+                            _drafts.UsableWidth(fabric, size),
+                            quilt.House,
+                            [
+                                .. _drafts
+                                    .All.Concat(borders.All)
+                                    .Where(draft =>
+                                        draft.Fabric == fabric
+                                        && draft.Use == FabricUse.Top
+                                        && draft.BySize[size] is { Count: > 0 }
+                                    )
+                                    .Select(draft => draft.CutOf(size)!),
+                            ]
+                        )
+                    );
+            }
+            return fabrics;
         }
 
         private FabricUse BindingUse(int size) =>

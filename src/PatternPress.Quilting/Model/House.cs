@@ -56,6 +56,8 @@ public sealed record House
     /// <summary>A freely mixed plan is taken only if it saves at least this much of what is bought: 1/8 yd.</summary>
     public Length ThriftyGain { get; init; } = Length.FromYards(new Rational(1, 8));
 
+    public LongBorders LongBorders { get; init; } = LongBorders.LeastFabric;
+
     public Length BackingOverhang { get; init; } = Length.FromInches(4);
 
     /// <summary>Usable width of the backing fabric.</summary>

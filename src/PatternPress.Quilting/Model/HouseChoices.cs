@@ -17,6 +17,19 @@ public enum PlanStyle
     Thrifty,
 }
 
+/// <summary>How borders longer than the fabric is wide are cut.</summary>
+public enum LongBorders
+{
+    /// <summary>Whichever takes less fabric; where both take as much, joined.</summary>
+    LeastFabric,
+
+    /// <summary>From strips across the fabric, joined end to end.</summary>
+    Joined,
+
+    /// <summary>In one length, along the fabric.</summary>
+    InOneLength,
+}
+
 /// <summary>How two strips are joined end to end.</summary>
 public enum JoinStyle
 {

@@ -74,6 +74,13 @@ internal static class HouseReader
                 ("thrifty", PlanStyle.Thrifty)
             ),
             ThriftyGain = Measure("thrifty-gain", start.ThriftyGain, allowZero: true),
+            LongBorders = Choice(
+                "long-borders",
+                start.LongBorders,
+                ("least-fabric", LongBorders.LeastFabric),
+                ("joined", LongBorders.Joined),
+                ("in-one-length", LongBorders.InOneLength)
+            ),
             BackingOverhang = Measure("backing-overhang", start.BackingOverhang, allowZero: true),
             BackingWidth = Measure("backing-width", start.BackingWidth),
             BackingSeam = Measure("backing-seam", start.BackingSeam, allowZero: true),

@@ -58,7 +58,12 @@ public sealed record StripRow(
     long Count,
     ImmutableArray<StripPieces> Pieces,
     Length End
-);
+)
+{
+    /// <summary>The row of long pieces, by its index in the list, beside which these strips are cut, across what is left at
+    /// its end; null for strips across the whole width.</summary>
+    public int? Beside { get; init; }
+}
 
 /// <param name="Cuts">Ids of the rows; several where equal sizes are cut together.</param>
 /// <param name="PerStrip">Pieces from each strip.</param>

@@ -128,7 +128,10 @@ internal static class CuttingTabulator
                             )),
                         ],
                         strip.End
-                    )),
+                    )
+                    {
+                        Beside = strip.Beside,
+                    }),
                 ],
                 plan.StripsLength
             );

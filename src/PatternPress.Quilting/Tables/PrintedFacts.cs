@@ -147,6 +147,10 @@ public static class PrintedFacts
                     Measure($"{ids} height", pieces.Height);
                 }
                 Measure("end", strip.End);
+                if (strip.Beside is { } beside)
+                {
+                    Count("beside step", beside + 1);
+                }
             }
         }
 

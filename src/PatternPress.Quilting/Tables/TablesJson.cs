@@ -175,6 +175,10 @@ public sealed class TablesJson
             }
         );
         Measure("end", strip.End);
+        if (strip.Beside is { } beside)
+        {
+            Count("besideStep", beside + 1);
+        }
     }
 
     private void Unit(UnitTable unit)

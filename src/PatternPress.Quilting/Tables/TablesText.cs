@@ -126,7 +126,7 @@ public sealed class TablesText
                 )
             );
             _text.Append(
-                $"  {strip.Count} strips {L(strip.Height)}: {pieces}; end {L(strip.End)}\n"
+                $"  {strip.Count} strips {L(strip.Height)}: {pieces}; end {L(strip.End)}{(strip.Beside is { } beside ? $"; beside step {beside + 1}" : "")}\n"
             );
         }
     }

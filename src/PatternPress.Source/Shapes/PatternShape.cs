@@ -116,6 +116,14 @@ public sealed class PatternShape
                     )
                 ),
                 new Key(
+                    "long-borders",
+                    new ChoiceShape(
+                        "a way of cutting long borders",
+                        "How borders longer than the fabric is wide are cut: joined from strips, in one length along the fabric, or whichever takes less.",
+                        ["least-fabric", "joined", "in-one-length"]
+                    )
+                ),
+                new Key(
                     "backing-overhang",
                     Measure(
                         "the backing's overhang",

@@ -27,6 +27,28 @@ public static class CutLimits
         if (problem.Pieces.Length > Kinds)
             faults.Add(new(CutFaultReason.TooManyKinds, null, problem.Pieces.Length, Kinds));
 
+        foreach (var remainder in problem.Remainders)
+        {
+            if (remainder.Width < 0 || remainder.Length < 0)
+                faults.Add(
+                    new(
+                        CutFaultReason.StockNotPositive,
+                        null,
+                        Math.Min(remainder.Width, remainder.Length),
+                        0
+                    )
+                );
+            if (Math.Max(remainder.Width, remainder.Length) > Size)
+                faults.Add(
+                    new(
+                        CutFaultReason.SizeBeyondLimit,
+                        null,
+                        Math.Max(remainder.Width, remainder.Length),
+                        Size
+                    )
+                );
+        }
+
         var seen = new HashSet<int>();
         foreach (var piece in problem.Pieces)
         {

@@ -8,6 +8,9 @@ namespace PatternPress.Quilting.Cutting.Planning;
 /// <param name="Segments">From the left end on: tallest pieces first, so that the shorter ones come off the end.</param>
 public sealed record Strip(long Height, long Copies, ImmutableArray<StripSegment> Segments)
 {
+    /// <summary>The index of the remainder it is cut from; null if it is cut from the fabric.</summary>
+    public int? From { get; init; }
+
     /// <summary>Length of one strip that its pieces take, grid units; the rest is left over.</summary>
     public long Used => Segments.Sum(segment => segment.Length);
 

@@ -18,7 +18,8 @@ public sealed record StripPlan(
 )
 {
     /// <summary>Fabric length that the strips take, grid units.</summary>
-    public long Total { get; } = Strips.Sum(strip => strip.Total);
+    public long Total { get; } =
+        Strips.Where(strip => strip.From is null).Sum(strip => strip.Total);
 
     /// <summary>How many strips are cut, copies counted.</summary>
     public long StripCount { get; } = Strips.Sum(strip => strip.Copies);

@@ -138,7 +138,12 @@ public sealed class PrintedNumbersTests
                         continue;
                     }
                     string[] lines = row[i + 2].Split('\n');
-                    string start = Labels.Count("strip-count", strip.Count);
+                    // Pieces longer than the fabric is wide lie along it.
+                    bool along = strip.Height > cutting.BySize[i]!.StripLength;
+                    string start = Labels.Count(
+                        along ? "length-count" : "strip-count",
+                        strip.Count
+                    );
                     lines.ShouldContain(l =>
                         (
                             l.StartsWith(start + ":")
@@ -147,7 +152,17 @@ public sealed class PrintedNumbersTests
                         )
                         && l.Contains($" {strip.Pieces[0].PerStrip}")
                         && strip.Pieces.Skip(1).All(p => l.Contains($"{p.PerStrip} {p.Cuts[0]}"))
+                        && (!strip.Beside.HasValue || l.Contains("beside"))
                     );
+                    // Each row says what it gets from strips begun for others.
+                    foreach (StripPieces more in strip.Pieces.Skip(1))
+                    {
+                        string[] other = rows.Single(r => r[0].Split('/').Contains(more.Cuts[0]));
+                        if (other[0] != row[0])
+                        {
+                            other[i + 2].ShouldContain($"+ {more.PerStrip} from");
+                        }
+                    }
                 }
             }
         }

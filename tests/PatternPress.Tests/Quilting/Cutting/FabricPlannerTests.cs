@@ -275,6 +275,57 @@ public sealed class FabricPlannerTests
     }
 
     [Test]
+    public void What_is_left_beside_long_pieces_is_cut_up_first()
+    {
+        // Two sides of a border, upright, take 7 of 40 in for 75 1/2 in; the squares fit beside them.
+        FabricPlan plan = Planned(
+            "40",
+            Bare,
+            Pieces("A1", "3 1/2", "75 1/2", 2, turnable: false),
+            Pieces("A2", "9 1/2", "9 1/2", 21)
+        );
+        plan.StripsLength.ShouldBe(Written.Inches("75 1/2"));
+        plan.LowerBound.ShouldBe(plan.StripsLength);
+        PlannedStrip section = plan.Strips[0];
+        PlannedStrip beside = plan.Strips.Skip(1).ShouldHaveSingleItem();
+        section.Beside.ShouldBeNull();
+        section.End.ShouldBe(Written.Inches("33"));
+        beside.Beside.ShouldBe(0);
+        beside.Count.ShouldBe(7);
+        beside.End.ShouldBe(Written.Inches("4 1/2"));
+    }
+
+    [Test]
+    public void Borders_are_cut_along_the_fabric_where_that_takes_less()
+    {
+        // Two squares of 13 1/2 in lie across 40 in and leave 13 in unused. Four border lengths of 5 1/2 in, up to 75 1/2
+        // in long, leave 18 in beside them, in which five of the thirteen squares lie.
+        static SizeMaking Make(string borders) =>
+            Makings
+                .Of(
+                    $$"""
+                    pattern: {title: T, edition: 1.0.0, date: 2026-01-01, designer: D}
+                    house: {end-squaring: 0, long-borders: {{borders}} }
+                    fabrics:
+                      A: {name: Ink, color: "#15233b"}
+                      B: {name: Amber, color: "#f2a71b"}
+                    blocks: {b: {size: 13, map: s, units: {s: square a} } }
+                    colorings: {K: b a=A, L: b a=B}
+                    quilt: {fill: {checkerboard: K L}, binding: B, borders: [{width: 5, fabric: A}]}
+                    sizes: {s: {blocks: 5 x 5} }
+                    """
+                )
+                .Sizes.Single();
+        FabricPlan joined = Make("joined").Fabric("A").ShouldNotBeNull();
+        FabricPlan along = Make("in-one-length").Fabric("A").ShouldNotBeNull();
+        FabricPlan least = Make("least-fabric").Fabric("A").ShouldNotBeNull();
+        along.Strips.ShouldContain(strip => strip.Height > Length.FromInches(60));
+        least.Yardage.ToBuy.ShouldBe(Length.Min(joined.Yardage.ToBuy, along.Yardage.ToBuy));
+        along.StripsLength.ShouldBe(Written.Inches("129 1/2"));
+        along.Yardage.ToBuy.ShouldBeLessThan(joined.Yardage.ToBuy);
+    }
+
+    [Test]
     public void A_thrifty_plan_is_taken_only_for_its_gain()
     {
         // Only a free mix may use the ends of all six tall strips.

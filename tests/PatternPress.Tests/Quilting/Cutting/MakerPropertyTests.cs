@@ -116,8 +116,9 @@ public sealed class MakerPropertyTests
                     Length.Zero,
                     (sum, s) => sum + (s.Width * s.PiecesPerStrip)
                 );
-                used.ShouldBeLessThanOrEqualTo(plan.StripLength);
-                strip.End.ShouldBe(plan.StripLength - used);
+                Length room = strip.Beside is { } at ? plan.Strips[at].End : plan.StripLength;
+                used.ShouldBeLessThanOrEqualTo(room);
+                strip.End.ShouldBe(room - used);
                 foreach (PlannedSegment segment in strip.Segments)
                 {
                     segment.Height.ShouldBeLessThanOrEqualTo(strip.Height);
@@ -133,6 +134,14 @@ public sealed class MakerPropertyTests
                         (asIs || (turned && cut.Turnable) || cut.WholeStrip).ShouldBeTrue();
                     }
                 }
+            }
+            for (int i = 0; i < plan.Strips.Length; i++)
+            {
+                Length beside = plan
+                    .Strips.Where(strip => strip.Beside == i)
+                    .Aggregate(Length.Zero, (sum, strip) => sum + (strip.Height * strip.Count));
+                beside.ShouldBeLessThanOrEqualTo(plan.Strips[i].Height);
+                (beside.Sign == 0 || plan.Strips[i] is { Count: 1, Beside: null }).ShouldBeTrue();
             }
             foreach ((string key, long count) in together)
             {

@@ -28,7 +28,7 @@ public sealed class TablesExportTests
             .GetProperty("throw")
             .GetProperty("buy")
             .GetString()
-            .ShouldBe("3 yd");
+            .ShouldBe("2 7/8 yd");
         JsonElement geese = root.GetProperty("units")[0].GetProperty("rows")[0];
         JsonElement made = geese.GetProperty("bySize").GetProperty("throw");
         made.GetProperty("needed").GetInt64().ShouldBe(40);
@@ -49,7 +49,7 @@ public sealed class TablesExportTests
         string[] lines = TablesCsv.Of(Star).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
         lines[0].ShouldBe("table,row,item,size,value,unit");
         lines.Length.ShouldBe(PrintedFacts.Of(Star).Count() + 1);
-        lines.ShouldContain("requirements,fabric A,buy,throw,3,yd");
+        lines.ShouldContain("requirements,fabric A,buy,throw,2 7/8,yd");
         lines.ShouldContain("sizes,quilt,width,throw,68 1/2,in");
     }
 

@@ -40,6 +40,8 @@ internal sealed class FewerLayouts
         for (var a = 0; a < layouts.Count; a++)
         for (var b = a + 1; b < layouts.Count && Work < budget; b++)
         {
+            if (IsFromRemainder(a) || IsFromRemainder(b))
+                continue;
             var length = Length(a) + Length(b);
             var wanted = Wanted(a, b);
             foreach (var height in model.Heights)
@@ -64,6 +66,8 @@ internal sealed class FewerLayouts
             var height = Height(a);
             if (Height(b) != height || Height(c) != height)
                 continue;
+            if (IsFromRemainder(a) || IsFromRemainder(b) || IsFromRemainder(c))
+                continue;
             var wanted = Wanted(a, b, c);
             var times = layouts[a].Times + layouts[b].Times + layouts[c].Times;
             for (var first = 1L; first <= times / 2 && Work < budget; first++)
@@ -75,6 +79,9 @@ internal sealed class FewerLayouts
         }
         return false;
     }
+
+    private bool IsFromRemainder(int layout) =>
+        model.Families[layouts[layout].Pattern.Family].From >= 0;
 
     private long Length(int layout) => layouts[layout].Pattern.Cost * layouts[layout].Times;
 
@@ -221,7 +228,7 @@ internal sealed class FewerLayouts
     {
         for (var family = 0; family < model.Families.Length; family++)
         {
-            if (model.Families[family].Height != height)
+            if (model.Families[family].Height != height || model.Families[family].From >= 0)
                 continue;
             if (model.Families[family].Cap == Limit.None || LeavesRoom(family))
                 yield return family;

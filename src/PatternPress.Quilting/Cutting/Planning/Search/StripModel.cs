@@ -23,6 +23,8 @@ internal sealed class StripModel
     /// <summary>Distinct strip heights, tallest first.</summary>
     public required long[] Heights { get; init; }
 
+    public required Remainder[] Remainders { get; init; }
+
     /// <summary>The whole list, nothing fixed yet.</summary>
     public Subproblem Everything =>
         new(
@@ -36,6 +38,10 @@ internal sealed class StripModel
                         0,
                         Families[family].Cap
                     )),
+                .. Remainders.Select(
+                    (remainder, index) =>
+                        new Limit(new Tally.Taken(index, Heights[0]), 0, remainder.Length)
+                ),
             ],
             0
         );
@@ -56,7 +62,9 @@ internal sealed class StripModel
                     );
                 seen[placement.Kind] = true;
             }
-            return area.DividedUp(Runs.Max(run => run.Width));
+            foreach (var remainder in Remainders)
+                area -= WideSum.Product(remainder.Width, remainder.Length);
+            return area.Sign > 0 ? area.DividedUp(Runs.Max(run => run.Width)) : 0;
         }
     }
 
@@ -144,8 +152,33 @@ internal sealed class StripModel
                 families.Add(new(0, first, height, height, long.MaxValue));
         }
 
+        // Strips of remainders: of each height that goes in, mixed only where strips of the fabric may be.
+        for (var from = 0; from < problem.Remainders.Length; from++)
+            foreach (var height in heights)
+            {
+                if (height > problem.Remainders[from].Length)
+                    continue;
+                var first = Array.FindIndex(placements, placement => placement.Height == height);
+                var end =
+                    style == CutStyle.Plain
+                        ? Array.FindLastIndex(placements, placement => placement.Height == height)
+                            + 1
+                        : placements.Length;
+                families.Add(new(runs.Count, first, height, 0, long.MaxValue) { From = from });
+                runs.Add(new(first, end, (int)(problem.Remainders[from].Width / unit)));
+            }
+
         return new()
         {
+            Remainders =
+            [
+                .. problem.Remainders.Select(remainder =>
+                    remainder with
+                    {
+                        Width = remainder.Width / unit,
+                    }
+                ),
+            ],
             Demand = [.. kinds.Select(group => group.Sum(kind => kind.Member.Piece.Count))],
             Members = [.. kinds.Select(group => group.Select(kind => kind.Member).ToArray())],
             Placements = placements,

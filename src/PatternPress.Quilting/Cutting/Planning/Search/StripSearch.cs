@@ -204,8 +204,17 @@ internal sealed class StripSearch
             if (whole.Count > 0)
                 foreach (var (pattern, times) in whole)
                     Take(pattern, (long)Math.Floor(times + 1e-6));
+            else if (
+                relaxed
+                    .Strips.Where(strip => problem.Allows(model, strip.Pattern, 1))
+                    .OrderByDescending(strip => strip.Times)
+                    .Select(strip => strip.Pattern)
+                    .FirstOrDefault() is
+                { } likely
+            )
+                Take(likely, 1);
             else
-                Take(relaxed.Strips.MaxBy(strip => strip.Times).Pattern, 1);
+                return;
             if (problem.Spent >= Upper)
                 return;
             if (problem.Demand.All(demand => demand == 0))

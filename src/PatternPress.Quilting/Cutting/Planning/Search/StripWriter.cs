@@ -21,7 +21,8 @@ internal static class StripWriter
         var order = chosen
             .GroupBy(strip => strip.Pattern)
             .Select(group => (Pattern: group.Key, Times: group.Sum(strip => strip.Times)))
-            .OrderBy(strip => model.Families[strip.Pattern.Family].Cap)
+            .OrderByDescending(strip => model.Families[strip.Pattern.Family].From)
+            .ThenBy(strip => model.Families[strip.Pattern.Family].Cap)
             .ThenByDescending(strip => strip.Times)
             .ThenByDescending(strip => model.Families[strip.Pattern.Family].Height);
         foreach (var (pattern, times) in order)
@@ -33,7 +34,10 @@ internal static class StripWriter
                 var copies = Math.Min(rest, alike);
                 Take(model, segments, copies, left);
                 rest -= copies;
-                strips.Add(new(Height(segments), copies, Plain(segments)));
+                var from = model.Families[pattern.Family].From;
+                strips.Add(
+                    new(Height(segments), copies, Plain(segments)) { From = from < 0 ? null : from }
+                );
             }
 
         return
@@ -126,7 +130,9 @@ internal static class StripWriter
         foreach (var strip in strips)
         {
             var known = merged.FindIndex(other =>
-                other.Height == strip.Height && other.Segments.SequenceEqual(strip.Segments)
+                other.Height == strip.Height
+                && other.From == strip.From
+                && other.Segments.SequenceEqual(strip.Segments)
             );
             if (known < 0)
                 merged.Add(strip);

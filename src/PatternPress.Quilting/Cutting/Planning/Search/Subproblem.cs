@@ -8,6 +8,19 @@ namespace PatternPress.Quilting.Cutting.Planning.Search;
 /// <param name="Spent">Fabric length of the strips already fixed, grid units.</param>
 internal sealed record Subproblem(long[] Demand, ImmutableArray<Limit> Limits, long Spent)
 {
+    /// <summary>Whether a pattern cut so many times keeps within every limit.</summary>
+    public bool Allows(StripModel model, StripPattern pattern, long times)
+    {
+        foreach (var limit in Limits)
+            if (
+                limit.Most != Limit.None
+                && limit.Tally.Of(model, pattern) is var weight and > 0
+                && times * weight > limit.Most
+            )
+                return false;
+        return true;
+    }
+
     /// <summary>The rest after cutting a pattern so many times.</summary>
     public Subproblem After(StripModel model, StripPattern pattern, long times)
     {

@@ -38,6 +38,15 @@ internal abstract record Tally
                 : 0;
     }
 
+    /// <summary>Height of all strips that are cut from one remainder.</summary>
+    public sealed record Taken(int From, long Tallest) : Tally
+    {
+        public override long Heaviest => Tallest;
+
+        public override long OfFamily(StripModel model, int family) =>
+            model.Families[family].From == From ? model.Families[family].Height : 0;
+    }
+
     /// <summary>Pieces of one placement in strips of one family.</summary>
     public sealed record Pieces(int InFamily, int Placement) : Tally
     {

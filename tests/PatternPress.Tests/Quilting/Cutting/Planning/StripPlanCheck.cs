@@ -13,6 +13,7 @@ internal static class StripPlanCheck
         var asked = problem.Pieces.ToDictionary(piece => piece.Id);
         var made = problem.Pieces.ToDictionary(piece => piece.Id, _ => 0L);
         long top = 0;
+        var taken = new long[problem.Remainders.Length];
         if (plan.Width != problem.Width)
             return $"the plan is for width {plan.Width}, the fabric has {problem.Width}";
 
@@ -39,15 +40,22 @@ internal static class StripPlanCheck
                 if (height > strip.Height)
                     return $"piece {piece.Id} of height {height} leaves its strip of height {strip.Height}";
                 left += segment.Count * width;
-                if (left > problem.Width)
-                    return $"piece {piece.Id} ends at {left}, the strip at {problem.Width}";
+                var end = strip.From is { } from ? problem.Remainders[from].Width : problem.Width;
+                if (left > end)
+                    return $"piece {piece.Id} ends at {left}, the strip at {end}";
                 made[piece.Id] += segment.Count * strip.Copies;
             }
             if (strip.Segments.All(segment => segment.Height < strip.Height))
                 return $"a strip of height {strip.Height} is taller than its pieces";
-            top += strip.Height * strip.Copies;
+            if (strip.From is null)
+                top += strip.Height * strip.Copies;
+            else
+                taken[strip.From.Value] += strip.Height * strip.Copies;
         }
 
+        for (var i = 0; i < taken.Length; i++)
+            if (taken[i] > problem.Remainders[i].Length)
+                return $"{taken[i]} are cut from remainder {i} of {problem.Remainders[i].Length}";
         foreach (var piece in problem.Pieces)
             if (made[piece.Id] != piece.Count)
                 return $"piece {piece.Id}: {made[piece.Id]} made, {piece.Count} asked for";

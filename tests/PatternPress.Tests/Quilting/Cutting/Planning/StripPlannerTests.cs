@@ -129,6 +129,25 @@ public class StripPlannerTests
     }
 
     [Test]
+    public void Remainders_are_used_before_fabric_and_not_beyond([Values] CutStyle style)
+    {
+        for (var seed = 0; seed < 60; seed++)
+        {
+            var problem = RandomCuttingList.Small(seed) with
+            {
+                Remainders = [new(40, 25), new(seed % 30, 60)],
+            };
+            var plan = Planned(problem, style);
+            var without = Planned(problem with { Remainders = [] }, style);
+            plan.Total.ShouldBeLessThanOrEqualTo(without.Total, $"seed {seed}");
+            var pieces = problem.Pieces.Sum(piece => piece.Width * piece.Height * piece.Count);
+            var remainders = problem.Remainders.Sum(rest => rest.Width * rest.Length);
+            (plan.Total * problem.Width + remainders).ShouldBeGreaterThanOrEqualTo(pieces);
+            plan.Proved.ShouldBeTrue($"seed {seed}");
+        }
+    }
+
+    [Test]
     public void Nothing_to_cut_takes_no_fabric()
     {
         var plan = Planned(new(320, [new(1, 20, 20, 0, false)]), CutStyle.Plain);
