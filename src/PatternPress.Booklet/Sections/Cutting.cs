@@ -251,15 +251,7 @@ internal sealed class Cutting : Section
         );
         // Strips that are cut alike may hold fewer than fit: that is meant, and no slip.
         bool more = strip.Count > 1 && strip.Pieces.Length == 1 && strip.End >= first.Length;
-        return Cells.Small(
-            more
-                ? labels.Format(
-                    "more-would-fit",
-                    line,
-                    first.PerStrip + strip.End.CountOf(first.Length)
-                )
-                : line
-        );
+        return Cells.Small(more ? labels.Format("more-would-fit", line) : line);
     }
 
     /// <summary>"+ 12 from the B2 strip": pieces that come from what is left of strips begun for others.</summary>

@@ -50,7 +50,7 @@ internal static class StripWriter
         ];
     }
 
-    private readonly record struct Portion(int Kind, int Member, StripSegment Segment);
+    private sealed record Portion(int Kind, int Member, StripSegment Segment);
 
     private static ImmutableArray<Portion> Fill(
         StripModel model,
