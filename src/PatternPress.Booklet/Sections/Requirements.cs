@@ -38,7 +38,7 @@ internal sealed class Requirements : Section
                 .OfType<UnitCell>()
         )
         {
-            Length side = Length.Min(cell.UnfinishedWidth, cell.UnfinishedHeight);
+            Length side = Length.Max(cell.UnfinishedWidth, cell.UnfinishedHeight);
             largest = largest is { } known ? Length.Max(known, side) : side;
         }
         return largest;
