@@ -33,16 +33,7 @@ public static class Compiler
                     // What was found already says enough.
                 }
             }
-            return new Compilation(
-                id,
-                tree,
-                house?.Source,
-                null,
-                [],
-                null,
-                null,
-                Sorted(reading.ToImmutable())
-            );
+            return WithoutNumbers(id, tree, house, null, Sorted(reading.ToImmutable()));
         }
         var findings = new FindingCollector(pattern.Sizes.Select(size => size.Key));
         foreach (Diagnostic diagnostic in reading.ToImmutable())
@@ -58,18 +49,18 @@ public static class Compiler
             // Exact numbers beyond 64 bits: measures are held to a common part when they are read, shares of a block's
             // columns and rows and per cents only come together here.
             findings.Add(PP0215_NotAMeasure.BeyondComputing(pattern.Info.Title.Span));
-            return new Compilation(
-                id,
-                tree,
-                house?.Source,
-                pattern,
-                [],
-                null,
-                null,
-                [.. findings.ToDiagnostics()]
-            );
+            return WithoutNumbers(id, tree, house, pattern, [.. findings.ToDiagnostics()]);
         }
     }
+
+    /// <summary>The result where nothing could be worked out: what was read, and why it ended there.</summary>
+    private static Compilation WithoutNumbers(
+        string id,
+        SyntaxTree tree,
+        SyntaxTree? house,
+        Pattern? pattern,
+        ImmutableArray<Diagnostic> diagnostics
+    ) => new(id, tree, house?.Source, pattern, [], null, null, diagnostics);
 
     private static Compilation WorkOut(
         string id,
@@ -88,16 +79,7 @@ public static class Compiler
         ];
         if (quilts.IsEmpty)
         {
-            return new Compilation(
-                id,
-                tree,
-                house?.Source,
-                pattern,
-                [],
-                null,
-                null,
-                [.. findings.ToDiagnostics()]
-            );
+            return WithoutNumbers(id, tree, house, pattern, [.. findings.ToDiagnostics()]);
         }
         Making making = new Maker().Make(pattern, quilts);
         findings.AddRange(RuleCatalog.Check(new RuleContext(pattern, quilts, making, tree.Source)));
