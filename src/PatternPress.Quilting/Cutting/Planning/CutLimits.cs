@@ -16,6 +16,47 @@ public static class CutLimits
     /// <summary>Most kinds of pieces in one list.</summary>
     public const int Kinds = 250;
 
+    /// <summary>Every fault of a list to be cut from panels; empty if it can be planned.</summary>
+    public static ImmutableArray<CutFault> Check(PanelProblem problem)
+    {
+        var faults = ImmutableArray.CreateBuilder<CutFault>();
+        var least = Math.Min(problem.Width, problem.Height);
+        if (least <= 0)
+        {
+            faults.Add(new(CutFaultReason.StockNotPositive, null, least, 0));
+            return faults.ToImmutable();
+        }
+        var larger = Math.Max(problem.Width, problem.Height);
+        // Whether a piece fits depends on which way the strips run, so it is looked at below and not here.
+        faults.AddRange(
+            Check(
+                    new CutProblem(
+                        larger,
+                        [.. problem.Pieces.Select(piece => piece with { Turnable = true })]
+                    )
+                )
+                .Where(fault => fault.Reason != CutFaultReason.LargerThanStock)
+        );
+        foreach (var piece in problem.Pieces)
+        {
+            if (
+                Math.Min(piece.Width, piece.Height) > 0
+                && Math.Max(piece.Width, piece.Height) <= Size
+                && !problem.Lies(piece, up: false).Any()
+                && !problem.Lies(piece, up: true).Any()
+            )
+                faults.Add(
+                    new(
+                        CutFaultReason.LargerThanStock,
+                        piece.Id,
+                        Math.Max(piece.Width, piece.Height),
+                        larger
+                    )
+                );
+        }
+        return faults.ToImmutable();
+    }
+
     /// <summary>Every fault of the list, in the order of its pieces; empty if it can be planned.</summary>
     public static ImmutableArray<CutFault> Check(CutProblem problem)
     {

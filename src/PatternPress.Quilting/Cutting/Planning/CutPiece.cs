@@ -7,4 +7,9 @@ namespace PatternPress.Quilting.Cutting.Planning;
 /// <param name="Height">Across the strip, that is along the fabric (the direction yardage is measured in); grid units.</param>
 /// <param name="Count">How many are needed.</param>
 /// <param name="Turnable">Whether width and height may change places (no directional print, either grain allowed).</param>
-public sealed record CutPiece(int Id, long Width, long Height, long Count, bool Turnable);
+public sealed record CutPiece(int Id, long Width, long Height, long Count, bool Turnable)
+{
+    /// <summary>Whether it is a strip itself: its width always lies along the strip it is cut from. Of use only in panels, whose
+    /// strips may run either way.</summary>
+    public bool AlongStrip { get; init; }
+}

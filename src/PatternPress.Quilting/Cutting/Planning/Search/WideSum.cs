@@ -77,6 +77,35 @@ public readonly struct WideSum(long high, ulong low) : IComparable<WideSum>
                 low << (64 - bits) != 0
             );
 
+    /// <summary>The least whole number not below this number divided; the largest long if it is larger.</summary>
+    /// <param name="divisor">Above zero.</param>
+    /// <remarks>By halving, since 128 bits are not divided by 128 in one step; this number must not be negative.</remarks>
+    public long Over(WideSum divisor)
+    {
+        if (Sign <= 0)
+            return 0;
+        if (divisor.high != 0)
+            return high == 0 || !(divisor < this) ? 1 : long.MaxValue;
+        long least = 0,
+            most = long.MaxValue;
+        while (most - least > 1)
+        {
+            var middle = least + ((most - least) / 2);
+            if (Times(divisor.low, (ulong)middle) is var product && product < this)
+                least = middle;
+            else
+                most = middle;
+        }
+        return most;
+    }
+
+    private static WideSum Times(ulong a, ulong b)
+    {
+        var product = Product(a, b);
+        // Beyond what a sum holds: larger than any of them.
+        return product.high < 0 ? new(long.MaxValue, ulong.MaxValue) : product;
+    }
+
     private static long Long(ulong high, ulong low, bool more) =>
         high != 0 || low >= long.MaxValue ? long.MaxValue : (long)low + (more ? 1 : 0);
 
