@@ -271,6 +271,42 @@ internal static class FigureWords
             )
         );
 
+    public static string CutAlike(long count) => $"{count} ×";
+
+    public static string CuttingPanels(
+        FabricLook fabric,
+        StripList strips,
+        PanelSheet panels,
+        House house
+    ) =>
+        Sentences(
+            $"Panels of {Measure(panels.Width, house)} by {Measure(panels.Height, house)} cut from fabric {fabric.Key}, {fabric.Name}",
+            string.Join(
+                " ",
+                panels.Layouts.Select(
+                    (layout, i) =>
+                        $"{layout.Count} cut alike, strips {(layout.Up ? "from top to bottom" : "from side to side")}: "
+                        + List([
+                            .. strips
+                                .Strips.Where(s => s.Panel is { } share && share.Layout == i)
+                                .Select(s =>
+                                    $"{Count(s.Panel!.Strips, "strip")} {Measure(s.Height, house)} wide with "
+                                    + List([
+                                        .. s.Pieces.Select(p =>
+                                            $"{p.PerStrip} × {string.Join(" or ", p.Cuts)}, {Measure(p.Length, house)} long"
+                                        ),
+                                    ])
+                                ),
+                        ])
+                        + (
+                            layout.Left.Sign > 0
+                                ? $"; {Measure(layout.Left, house)} is left over."
+                                : "."
+                        )
+                )
+            )
+        );
+
     private static string At(Length? width, Length? height, House house) =>
         width is null || height is null
             ? ""

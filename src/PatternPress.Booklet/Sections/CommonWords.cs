@@ -25,6 +25,7 @@ internal static class CommonWords
             .With("seam_test", SeamTest(seam, numbers))
             .With("usable_width", numbers.Measure(UsableWidth(tables, house)))
             .With("usable_range", UsableRange(house, numbers))
+            .With("precuts", PanelNames(tables, numbers))
             .With("strip_length", numbers.Measure(house.StripLength(UsableWidth(tables, house))))
             .With(
                 "end_squaring",
@@ -128,13 +129,29 @@ internal static class CommonWords
     private static Length UsableWidth(PrintedTables tables, House house) =>
         tables
             .Requirements.Fabrics.SelectMany(r => r.BySize)
-            .Where(c => c is not null)
+            .Where(c => c is { Panels: null })
             .GroupBy(c => c!.UsableWidth)
             .OrderByDescending(g => g.Count())
             .ThenBy(g => g.Key)
             .Select(g => (Length?)g.Key)
             .FirstOrDefault()
         ?? house.UsableWidth;
+
+    /// <summary>What fabrics are bought as beside yardage: "fat quarters"; null where all are by the yard.</summary>
+    private static ImmutableArray<string>? PanelNames(PrintedTables tables, NumberWords numbers)
+    {
+        ImmutableArray<string> kinds =
+        [
+            .. tables
+                .Requirements.Fabrics.Concat(tables.Requirements.Binding)
+                .SelectMany(row => row.BySize)
+                .Select(cell => cell?.Panels?.Kind)
+                .OfType<string>()
+                .Distinct()
+                .Select(numbers.PanelName),
+        ];
+        return kinds.IsEmpty ? null : kinds;
+    }
 
     private static string? UsableRange(House house, NumberWords numbers) =>
         house.UsableWidthTo is { } widest

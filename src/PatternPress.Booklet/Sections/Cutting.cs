@@ -47,6 +47,37 @@ internal sealed class Cutting : Section
         var figures = new List<Figure>();
         for (int i = 0; i < context.Sizes.Length; i++)
         {
+            if (cutting.BySize[i] is { Panels: { } panels })
+            {
+                if (
+                    context.Figures.PanelCutting(
+                        cutting,
+                        i,
+                        context.TextWidth.Scale(0.47),
+                        PanelFigureHeight
+                    ) is
+                    { } drawn
+                )
+                {
+                    figures.Add(
+                        drawn with
+                        {
+                            Caption = new Text(
+                                context.Labels.Format(
+                                    "panel-diagram",
+                                    cutting.Fabric,
+                                    context.Sizes[i].Name,
+                                    context.Numbers.PanelName(panels.Kind)
+                                ),
+                                "caption"
+                            ),
+                            SpaceBefore = 2.Pt,
+                            SpaceAfter = 8.Pt,
+                        }
+                    );
+                }
+                continue;
+            }
             if (
                 cutting.BySize[i] is { } list
                 && list.Strips.Any(IsMixed)
@@ -92,6 +123,9 @@ internal sealed class Cutting : Section
         }
     }
 
+    /// <summary>More panels than go into this height are drawn smaller.</summary>
+    private static readonly Points PanelFigureHeight = 250.Pt;
+
     private static bool IsMixed(StripRow strip) =>
         strip.Pieces.Length > 1 || strip.Beside is not null;
 
@@ -119,6 +153,24 @@ internal sealed class Cutting : Section
         {
             Summary = labels.Format("summary-cutting", cutting.Fabric),
         };
+        if (cutting.BySize.FirstOrDefault(list => list?.Panels is not null)?.Panels is { } kind)
+        {
+            table.Add(
+                [
+                    Cells.Head(Cells.Plain(context.Numbers.PanelName(kind.Kind))),
+                    new TableCell(
+                        Cells.Plain(
+                            labels.Format(
+                                "panel-each",
+                                context.Numbers.Size(kind.Height, kind.Width)
+                            )
+                        )
+                    ),
+                ],
+                i =>
+                    cutting.BySize[i]?.Panels is { } panels ? Cells.Strong($"{panels.Count}") : null
+            );
+        }
         foreach (ImmutableArray<CutRow> together in TogetherInOrder(cutting))
         {
             Row(table, together, cutting, context);
@@ -212,7 +264,7 @@ internal sealed class Cutting : Section
         Labels labels = context.Labels;
         StripPieces first = strip.Pieces[0];
         string count = labels.Count("strip-count", strip.Count);
-        if (strip.Height > list.StripLength)
+        if (strip.Height > list.StripLength && strip.Panel is null)
         {
             // Longer than the fabric is wide: the pieces lie side by side along it.
             count = labels.Format(
@@ -301,6 +353,14 @@ internal sealed class Cutting : Section
             if (!besides && strip.Height >= LeastHeight && strip.End >= LeastLength)
             {
                 ends.Add((strip.Count, strip.Height, strip.End));
+            }
+        }
+        foreach (PanelRow panel in list?.Panels?.Layouts ?? [])
+        {
+            Length length = panel.Up ? list!.Panels!.Height : list!.Panels!.Width;
+            if (panel.Left >= LeastHeight && length >= LeastLength)
+            {
+                ends.Add((panel.Count, panel.Left, length));
             }
         }
         return ends.Count == 0

@@ -121,7 +121,19 @@ internal sealed class Requirements : Section
         {
             remarks.Add(labels["directional-mark"]);
         }
-        if (usual is not null && purchase.UsableWidth is { } own && own != usual)
+        if (
+            purchase
+                .Parts.SelectMany(p => p.Row.BySize)
+                .FirstOrDefault(c => c is not null)
+                ?.Panels is
+            { } panel
+        )
+        {
+            remarks.Add(
+                labels.Format("panel-size", context.Numbers.Size(panel.Height, panel.Width))
+            );
+        }
+        else if (usual is not null && purchase.UsableWidth is { } own && own != usual)
         {
             remarks.Add(labels.Format("own-width", context.Numbers.Measure(own)));
         }
@@ -155,11 +167,20 @@ internal sealed class Requirements : Section
     /// <summary>What to buy in all, and below it what each part of it is for.</summary>
     private static Block? Amount(Purchase purchase, int size, SectionContext context)
     {
-        if (purchase.Total(size) is not { } total)
+        string words;
+        if (purchase.TotalPanels(size) is { } panels)
+        {
+            words = context.Numbers.Panels(panels.Kind, panels.ToBuy);
+        }
+        else if (purchase.Total(size) is { } total)
+        {
+            words = context.Numbers.Yards(total);
+        }
+        else
         {
             return null;
         }
-        Text all = Cells.Strong(context.Numbers.Yards(total));
+        Text all = Cells.Strong(words);
         ImmutableArray<(PurchaseUse Use, RequirementRow Row)> parts =
         [
             .. purchase.Parts.Where(p => p.Row.BySize[size] is not null),
@@ -173,7 +194,7 @@ internal sealed class Requirements : Section
                         context.Labels.Format(
                             "amount-for",
                             context.Labels[$"amount-{KeyOf(p.Use)}"],
-                            context.Numbers.Yards(p.Row.BySize[size]!.Yardage)
+                            context.Numbers.Bought(p.Row.BySize[size]!)
                         )
                     )
                 ),
@@ -183,7 +204,7 @@ internal sealed class Requirements : Section
     private static Length? UsualWidth(RequirementsTable all) =>
         all
             .Fabrics.SelectMany(r => r.BySize)
-            .Where(c => c is not null)
+            .Where(c => c is { Panels: null })
             .GroupBy(c => c!.UsableWidth)
             .OrderByDescending(g => g.Count())
             .ThenBy(g => g.Key)

@@ -177,6 +177,21 @@ public sealed class SectionFigures
             )
             : null;
 
+    /// <summary>How a size cuts the panels of a fabric.</summary>
+    public Figure? PanelCutting(CuttingTable cutting, int size, Points width, Points height) =>
+        cutting.BySize[size] is { Panels: { } panels } strips
+            ? Set(
+                CuttingPanels.Draw(
+                    palette.Value[cutting.Fabric],
+                    strips,
+                    panels,
+                    context.Pattern.House,
+                    palette.Value,
+                    new FigureRoom(width, height)
+                )
+            )
+            : null;
+
     /// <summary>A block in one coloring.</summary>
     public Figure? Block(BlockRow row, Points side) =>
         ColoredOf(row) is { } block

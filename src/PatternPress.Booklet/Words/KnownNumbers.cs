@@ -72,6 +72,11 @@ public sealed partial class KnownNumbers
                 {
                     bySize[tables.Sizes[i].Name].UnionWith(In(numbers.Yards(total)));
                 }
+                if (purchase.TotalPanels(i) is { } panels)
+                {
+                    bySize[tables.Sizes[i].Name]
+                        .UnionWith(In(numbers.Panels(panels.Kind, panels.ToBuy)));
+                }
             }
             if (tables.Backing[i] is { } backing)
             {
@@ -148,6 +153,7 @@ public sealed partial class KnownNumbers
             Length width in tables
                 .Requirements.Fabrics.SelectMany(row => row.BySize)
                 .OfType<RequirementCell>()
+                .Where(cell => cell.Panels is null)
                 .Select(cell => cell.UsableWidth)
                 .Append(house.UsableWidth)
                 .Distinct()

@@ -1,4 +1,5 @@
 using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Tables;
 
 namespace PatternPress.Booklet.Words;
 
@@ -35,6 +36,28 @@ public sealed record NumberWords(LengthUnit Unit, Labels Labels)
             ? $"{Decimal(yardage.ToBuy.Centimetres.ToDouble() / 100)}{NoBreakSpace}{Labels["unit-metre"]}"
             : $"{LengthText.Mixed(yardage.Yards)}{NoBreakSpace}{Labels["unit-yard"]}";
     }
+
+    /// <summary>"5 fat quarters", "2 squares of 10 in".</summary>
+    public string Panels(string kind, long count) =>
+        Labels.Count($"panel-{PanelLabel(kind)}", count);
+
+    /// <summary>Several of them, without a number: "fat quarters".</summary>
+    public string PanelName(string kind) => Labels[$"panel-{PanelLabel(kind)}-name"];
+
+    private static string PanelLabel(string kind) =>
+        kind switch
+        {
+            "fat quarters" => "fat-quarter",
+            "fat eighths" => "fat-eighth",
+            "2 1/2 in strips" => "strip",
+            "10 in squares" => "large-square",
+            "5 in squares" => "small-square",
+            _ => "own",
+        };
+
+    /// <summary>What to buy: yardage, or panels.</summary>
+    public string Bought(RequirementCell cell) =>
+        cell.Panels is { } panels ? Panels(panels.Kind, panels.ToBuy) : Yards(cell.Yardage);
 
     /// <summary>The number alone: "3 1/2". A length with a root in it is given to the nearest mark of a ruler.</summary>
     public string Number(Length length)

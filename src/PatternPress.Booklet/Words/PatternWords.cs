@@ -79,7 +79,7 @@ public static class PatternWords
                 : Sized(
                     given,
                     1,
-                    i => row.BySize[i] is { } cell ? numbers.Yards(cell.Yardage) : Labels["none"]
+                    i => row.BySize[i] is { } cell ? numbers.Bought(cell) : Labels["none"]
                 );
         }
 

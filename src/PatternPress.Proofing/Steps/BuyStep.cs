@@ -65,6 +65,30 @@ internal static class BuyStep
             Length width =
                 bench.Drawn.Quilt.Pattern.Fabric(name)?.UsableWidth ?? bench.House.UsableWidth;
             Same("usable width", cell.UsableWidth, list.UsableWidth, "the cutting table has");
+            if (
+                !notes.Ok(
+                    (cell.Panels is null) == (list.Panels is null)
+                        && (cell.Panels is null)
+                            == (bench.Drawn.Quilt.Pattern.Fabric(name)?.Panel is null)
+                )
+            )
+            {
+                notes.Add(
+                    MistakeKind.Wrong,
+                    ProofStep.Buy,
+                    table,
+                    name,
+                    "bought as",
+                    cell.Panels?.Kind ?? "yardage",
+                    $"it is cut from {list.Panels?.Kind ?? "yardage"}, and the pattern says {bench.Drawn.Quilt.Pattern.Fabric(name)?.Panel?.Name ?? "yardage"}"
+                );
+                continue;
+            }
+            if (cell.Panels is { } panels && list.Panels is { } sheet)
+            {
+                Panels(bench, table, name, cell, panels, sheet);
+                continue;
+            }
             Same("usable width", cell.UsableWidth, width, "the pattern says");
             if (!notes.Ok(cell.Yardage.ToBuy >= list.Total))
             {
@@ -95,6 +119,59 @@ internal static class BuyStep
                     expected
                 );
         }
+    }
+
+    /// <summary>As many panels are bought as are cut up, and the house's allowance; they are of the size the pattern says.
+    /// </summary>
+    private static void Panels(
+        Workbench bench,
+        string table,
+        string row,
+        RequirementCell cell,
+        PanelsBought bought,
+        PanelSheet sheet
+    )
+    {
+        Notes notes = bench.Notes;
+        Fabric fabric = bench.Drawn.Quilt.Pattern.Fabric(row)!;
+        Length across = fabric.Panel!.Width ?? fabric.UsableWidth ?? bench.House.UsableWidth;
+        notes.Same(
+            ProofStep.Buy,
+            table,
+            row,
+            "bought as",
+            bought.Kind,
+            fabric.Panel.Name,
+            "the pattern says"
+        );
+        Same("usable width", cell.UsableWidth, across);
+        Same("width", bought.Width, across);
+        Same("height", bought.Height, fabric.Panel.Height);
+        Same("by the yard", cell.Yardage.Exactly, Length.Zero);
+        Same("by the yard", cell.Yardage.ToBuy, Length.Zero);
+        long cut = 0;
+        foreach (PanelRow layout in sheet.Layouts)
+        {
+            cut += layout.Count;
+        }
+        // The least whole number not below that many and the allowance.
+        long most = cut;
+        while (most < cut * (1 + bench.House.Allowance))
+        {
+            most++;
+        }
+        notes.Enough(
+            ProofStep.Buy,
+            table,
+            row,
+            "to buy",
+            bought.ToBuy,
+            most,
+            "cut up and kept for mistakes are"
+        );
+
+        void Same(string what, Length printed, Length expected) =>
+            notes.Same(ProofStep.Buy, table, row, what, printed, expected, "the pattern says");
     }
 
     /// <summary>What is bought covers the need, is what a shop cuts, and is the least of it.</summary>

@@ -51,7 +51,14 @@ internal sealed class CutStep
         }
         if (list is not null)
         {
-            Width(list);
+            if (list.Panels is { } sheet)
+            {
+                new PanelStep(_bench, _table, list, sheet).Do();
+            }
+            else
+            {
+                Width(list);
+            }
             Strips(list);
         }
         foreach (CutRow row in _table.Rows)
@@ -95,6 +102,26 @@ internal sealed class CutStep
             StripRow strip = list.Strips[i];
             string row = $"strips {i + 1}";
             Length room = list.StripLength;
+            bool up = false;
+            if (!Notes.Ok(strip.Panel is null == list.Panels is null))
+            {
+                Wrong(
+                    row,
+                    "cut from",
+                    strip.Panel is null ? "the length of fabric" : "a panel",
+                    list.Panels is null ? "the fabric is no panel" : "the fabric is in panels"
+                );
+            }
+            if (
+                strip.Panel is { } share
+                && list.Panels is { } sheet
+                && share.Layout >= 0
+                && share.Layout < sheet.Layouts.Length
+            )
+            {
+                up = sheet.Layouts[share.Layout].Up;
+                room = up ? sheet.Height : sheet.Width;
+            }
             if (strip.Beside is { } at)
             {
                 room = Beside(list, i, at);
@@ -118,7 +145,7 @@ internal sealed class CutStep
             {
                 used += pieces.Length * pieces.PerStrip;
                 tallest = Length.Max(tallest, pieces.Height);
-                Pieces(row, strip, pieces);
+                Pieces(row, strip, pieces, up);
             }
             if (!Notes.Ok(used <= room))
             {
@@ -193,7 +220,8 @@ internal sealed class CutStep
         return section.End;
     }
 
-    private void Pieces(string strip, StripRow of, StripPieces pieces)
+    /// <param name="up">Whether the strip runs along the fabric, so that a piece lies crosswise in it unless it is turned.</param>
+    private void Pieces(string strip, StripRow of, StripPieces pieces, bool up)
     {
         if (
             !Notes.Ok(
@@ -219,13 +247,17 @@ internal sealed class CutStep
                 continue;
             }
             CutCell cell = found.Row.BySize[_bench.Size]!;
-            bool asIs = pieces.Length == cell.Width && pieces.Height == cell.Height,
-                turned =
+            bool turnable = !_bench.Index.IsDirectional(_table.Fabric),
+                alongIt =
+                    (!up || turnable)
+                    && pieces.Length == cell.Width
+                    && pieces.Height == cell.Height,
+                acrossIt =
                     !found.Row.WholeStrip
-                    && !_bench.Index.IsDirectional(_table.Fabric)
+                    && (up || turnable)
                     && pieces.Length == cell.Height
                     && pieces.Height == cell.Width;
-            if (!Notes.Ok(asIs || turned))
+            if (!Notes.Ok(alongIt || acrossIt))
             {
                 Wrong(
                     strip,

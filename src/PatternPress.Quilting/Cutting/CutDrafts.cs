@@ -15,13 +15,27 @@ internal sealed class CutDrafts(Pattern pattern, ImmutableArray<Quilt> quilts)
 
     public IReadOnlyList<CutDraft> All => _all;
 
+    /// <summary>Of fabric by the yard, or of that which panels of the whole width are cut from.</summary>
     public Length UsableWidth(string fabric, int size) =>
         (_fabrics.TryGetValue(fabric, out Fabric? known) ? known.UsableWidth : null)
         ?? quilts[size].House.UsableWidth;
 
-    /// <summary>What a strip across the fabric gives once its ends are squared.</summary>
+    /// <summary>The panels a fabric is bought in; null for fabric by the yard.</summary>
+    public PanelStock? Panel(string fabric, int size) =>
+        _fabrics.GetValueOrDefault(fabric)?.Panel is { } kind
+            ? PanelStock.Of(
+                kind,
+                UsableWidth(fabric, size),
+                IsDirectional(fabric),
+                quilts[size].House
+            )
+            : null;
+
+    /// <summary>What a strip across the fabric gives once its ends are squared, or one along the longer side of a panel.
+    /// </summary>
     public Length StripLength(string fabric, int size) =>
-        quilts[size].House.StripLength(UsableWidth(fabric, size));
+        Panel(fabric, size)?.StripLength
+        ?? quilts[size].House.StripLength(UsableWidth(fabric, size));
 
     public bool IsDirectional(string fabric) =>
         _fabrics.TryGetValue(fabric, out Fabric? known) && known.Directional;

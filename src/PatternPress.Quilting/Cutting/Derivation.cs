@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
 
 namespace PatternPress.Quilting.Cutting;
 
@@ -20,6 +21,9 @@ public abstract record Quantity
     public sealed record Count(long Value) : Quantity;
 
     public sealed record Measure(Length Value) : Quantity;
+
+    /// <summary>Panels as the shop sells them.</summary>
+    public sealed record Panels(long Value, Panel Kind) : Quantity;
 
     /// <summary>A length as the shop sells it.</summary>
     public sealed record Bought(Yardage Value) : Quantity;

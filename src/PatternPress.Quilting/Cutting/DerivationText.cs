@@ -12,6 +12,7 @@ public static class DerivationText
         {
             Quantity.Count count => count.Value.ToString(CultureInfo.InvariantCulture),
             Quantity.Measure measure => HouseText.Of(measure.Value, unit),
+            Quantity.Panels panels => panels.Kind.Told(panels.Value),
             Quantity.Bought bought => HouseText.Bought(bought.Value, unit),
             _ => "",
         };

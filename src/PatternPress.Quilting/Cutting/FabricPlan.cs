@@ -28,6 +28,9 @@ public sealed record FabricPlan(
     Derivation Derivation
 )
 {
+    /// <summary>The panels it is cut from; null for fabric by the yard. Bought in panels it has no yardage.</summary>
+    public PanelUse? Panels { get; init; }
+
     /// <summary>Length of fabric that the strips take.</summary>
     public Length StripsLength =>
         Strips
@@ -61,7 +64,15 @@ public sealed record PlannedStrip(
     /// <summary>The strip of long pieces, by its index in the plan, beside which it is cut: it takes no length of its own.
     /// Null for a strip across the whole width.</summary>
     public int? Beside { get; init; }
+
+    /// <summary>The panel it is cut from; null for a strip of fabric by the yard.</summary>
+    public PanelShare? Panel { get; init; }
 }
+
+/// <summary>Strips of a panel that are cut alike.</summary>
+/// <param name="Layout">Index among the layouts of panels.</param>
+/// <param name="Strips">How many from one panel.</param>
+public sealed record PanelShare(int Layout, long Strips);
 
 /// <summary>A run of equal pieces side by side in a strip.</summary>
 /// <param name="Cuts">Ids of the cuts of this size; several where equal sizes are cut together.</param>

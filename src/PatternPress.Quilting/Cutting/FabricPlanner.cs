@@ -24,6 +24,14 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         {
             return new FabricPlanning.Refused(problems);
         }
+        if (list.Panel is { } panel)
+        {
+            return PanelFabricPlanner.Plan(
+                list,
+                panel,
+                new SearchEffort(Math.Min(SearchEffort.Brief.Steps, effort.Steps))
+            );
+        }
         Rational grid = GridOf(list.Cuts);
         // Pieces are multiples of the grid, so what is left of the width below one grid step is of no use anyway.
         long stock = Math.Max(0, (list.StripLength.Inches / grid).Floor());
@@ -153,7 +161,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         Yardage.RoundUp(house.NeededFor(strips), house.YardStep, house.Thirds);
 
     // Cuts of one size are one kind of piece to the planner.
-    private sealed record Kind(CutPiece Piece, ImmutableArray<Cut> Cuts);
+    internal sealed record Kind(CutPiece Piece, ImmutableArray<Cut> Cuts);
 
     private static ImmutableArray<PieceProblem> CutSizeFaults(CuttingList list)
     {
@@ -171,7 +179,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         return problems.ToImmutable();
     }
 
-    private static Rational GridOf(ImmutableArray<Cut> cuts)
+    internal static Rational GridOf(ImmutableArray<Cut> cuts)
     {
         Rational grid = Rational.Zero;
         foreach (Cut cut in cuts)
@@ -195,7 +203,8 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         return a;
     }
 
-    private static List<Kind> KindsOf(CuttingList list, Rational grid, long stock)
+    /// <param name="stock">Length of a whole strip, grid units.</param>
+    internal static List<Kind> KindsOf(CuttingList list, Rational grid, long stock)
     {
         var bySize = new Dictionary<(long, long, bool), List<Cut>>();
         var order = new List<(long Width, long Height, bool Turnable)>();

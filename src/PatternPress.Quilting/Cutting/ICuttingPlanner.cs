@@ -20,6 +20,9 @@ public sealed record CuttingList(
     ImmutableArray<Cut> Cuts
 )
 {
+    /// <summary>The panels it is bought in; null for fabric by the yard.</summary>
+    public PanelStock? Panel { get; init; }
+
     /// <summary>What a strip across the fabric gives once its ends are squared.</summary>
     public Length StripLength => House.StripLength(UsableWidth);
 }
@@ -46,6 +49,9 @@ public sealed record PieceProblem(
     Length UsableWidth
 )
 {
+    /// <summary>The panel that is too small for it; null for fabric by the yard.</summary>
+    public PanelStock? Panel { get; init; }
+
     /// <summary>How much is missing or too much.</summary>
     public Length By => Value - Limit;
 }
@@ -54,6 +60,9 @@ public enum PieceProblemKind
 {
     /// <summary>It is wider than the fabric, even turned where it may be turned.</summary>
     WiderThanFabric,
+
+    /// <summary>It is larger than the panel it is to be cut from, even turned where it may be turned.</summary>
+    LargerThanPanel,
 
     /// <summary>Its width or height is not above zero.</summary>
     NoSize,

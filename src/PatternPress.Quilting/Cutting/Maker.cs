@@ -285,6 +285,11 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
                     .Distinct()
             )
             {
+                // No panel is long enough.
+                if (_drafts.Panel(fabric, size) is not null)
+                {
+                    continue;
+                }
                 if (quilt.House.LongBorders == LongBorders.InOneLength)
                 {
                     fabrics.Add(fabric);
@@ -355,7 +360,10 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
                     _drafts.UsableWidth(fabric.Key.Fabric, size),
                     quilt.House,
                     [.. fabric.Select(draft => draft.CutOf(size)!)]
-                );
+                )
+                {
+                    Panel = _drafts.Panel(fabric.Key.Fabric, size),
+                };
                 switch (planner.Plan(list))
                 {
                     case FabricPlanning.Planned planned:

@@ -24,4 +24,8 @@ public sealed record Fabric(
     Length? UsableWidthTo,
     int Order,
     Span Span
-);
+)
+{
+    /// <summary>The panels it is bought in; null for fabric by the yard.</summary>
+    public Panel? Panel { get; init; }
+}

@@ -63,6 +63,9 @@ internal static class FabricReader
                     fabrics.Count,
                     entry.Key.Span
                 )
+                {
+                    Panel = PanelReader.Read(value["buy"], $"fabric \"{key}\"", context),
+                }
             );
         }
         return fabrics.ToImmutable();

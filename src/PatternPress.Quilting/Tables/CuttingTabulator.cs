@@ -127,12 +127,30 @@ internal static class CuttingTabulator
                                 segment.Height
                             )),
                         ],
-                        strip.End
-                    )
-                    {
-                        Beside = strip.Beside,
-                    }),
+                        strip.End,
+                        strip.Beside,
+                        strip.Panel is { } share
+                            ? new PanelStrips(share.Layout, share.Strips)
+                            : null
+                    )),
                 ],
-                plan.StripsLength
+                plan.StripsLength,
+                plan.Panels is { } panels
+                    ? new PanelSheet(
+                        panels.Stock.Kind.Name,
+                        panels.Stock.Width,
+                        panels.Stock.Height,
+                        [
+                            .. panels.Layouts.Select(
+                                (layout, i) =>
+                                    new PanelRow(
+                                        layout.Count,
+                                        layout.Up,
+                                        panels.Left(i, plan.Strips)
+                                    )
+                            ),
+                        ]
+                    )
+                    : null
             );
 }

@@ -64,6 +64,22 @@ public static class PrintedFacts
                     row.BySize,
                     cell =>
                     {
+                        if (cell.Panels is { } panels)
+                        {
+                            facts.Add(
+                                new PrintedFact(
+                                    _table,
+                                    _row,
+                                    "buy",
+                                    _size,
+                                    panels.ToBuy.ToString(CultureInfo.InvariantCulture),
+                                    panels.Kind
+                                )
+                            );
+                            Measure("panel width", panels.Width);
+                            Measure("panel height", panels.Height);
+                            return;
+                        }
                         Bought("buy", cell.Yardage);
                         Measure("need", cell.Yardage.Exactly);
                         Measure("usable width", cell.UsableWidth);
@@ -133,6 +149,19 @@ public static class PrintedFacts
             Measure("usable width", list.UsableWidth);
             Measure("strip length", list.StripLength);
             Measure("together", list.Total);
+            if (list.Panels is { } panels)
+            {
+                Count("panels", panels.Count);
+                Measure("panel width", panels.Width);
+                Measure("panel height", panels.Height);
+                for (int i = 0; i < panels.Layouts.Length; i++)
+                {
+                    _row = $"{fabric} layout {i + 1}";
+                    Count("panels", panels.Layouts[i].Count);
+                    Text("strips", panels.Layouts[i].Up ? "along" : "across");
+                    Measure("left", panels.Layouts[i].Left);
+                }
+            }
             for (int i = 0; i < list.Strips.Length; i++)
             {
                 StripRow strip = list.Strips[i];
@@ -150,6 +179,11 @@ public static class PrintedFacts
                 if (strip.Beside is { } beside)
                 {
                     Count("beside step", beside + 1);
+                }
+                if (strip.Panel is { } panel)
+                {
+                    Count("layout", panel.Layout + 1);
+                    Count("strips from each panel", panel.Strips);
                 }
             }
         }

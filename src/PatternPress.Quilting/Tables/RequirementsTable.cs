@@ -30,7 +30,9 @@ public sealed record RequirementsTable(
             Length? width = WidthOf(row);
             int same = row.Fabric is null
                 ? -1
-                : purchases.FindIndex(p => p.Fabric == row.Fabric && p.UsableWidth == width);
+                : purchases.FindIndex(p =>
+                    p.Fabric == row.Fabric && p.UsableWidth == width && p.Kind == KindOf(row)
+                );
             if (same < 0)
             {
                 purchases.Add(new Purchase(row.Fabric, width, [(use, row)]));
@@ -45,6 +47,9 @@ public sealed record RequirementsTable(
         }
         return [.. purchases];
     }
+
+    private static string? KindOf(RequirementRow row) =>
+        row.BySize.FirstOrDefault(cell => cell is not null)?.Panels?.Kind;
 
     private static Length? WidthOf(RequirementRow row) =>
         row.BySize.FirstOrDefault(cell => cell is not null)?.UsableWidth;
@@ -68,6 +73,27 @@ public sealed record Purchase(
     ImmutableArray<(PurchaseUse Use, RequirementRow Row)> Parts
 )
 {
+    /// <summary>The panels it is bought in; null for fabric by the yard.</summary>
+    public string? Kind =>
+        Parts
+            .SelectMany(part => part.Row.BySize)
+            .FirstOrDefault(cell => cell is not null)
+            ?.Panels?.Kind;
+
+    /// <summary>The panels for all purposes in a size; null where the size has none, or it is bought by the yard.</summary>
+    public PanelsBought? TotalPanels(int size)
+    {
+        PanelsBought? total = null;
+        foreach ((PurchaseUse _, RequirementRow row) in Parts)
+        {
+            if (row.BySize[size]?.Panels is { } one)
+            {
+                total = one with { ToBuy = one.ToBuy + (total?.ToBuy ?? 0) };
+            }
+        }
+        return total;
+    }
+
     /// <summary>The amounts of all purposes in a size; null where the size has none.</summary>
     public Yardage? Total(int size)
     {
@@ -89,5 +115,16 @@ public sealed record Purchase(
 public sealed record RequirementRow(string? Fabric, ImmutableArray<RequirementCell?> BySize);
 
 /// <param name="UsableWidth">The width of fabric that the yardage is computed for.</param>
-/// <param name="Yardage">Exact need and what to buy.</param>
-public sealed record RequirementCell(Length UsableWidth, Yardage Yardage);
+/// <param name="Yardage">Exact need and what to buy; nothing where it is bought in panels.</param>
+/// <param name="Panels">What to buy in panels; null for fabric by the yard.</param>
+public sealed record RequirementCell(
+    Length UsableWidth,
+    Yardage Yardage,
+    PanelsBought? Panels = null
+);
+
+/// <summary>Panels to buy.</summary>
+/// <param name="Kind">What several of them are called: "fat quarters".</param>
+/// <param name="Width">Across the fabric they were cut from, usable, as bought.</param>
+/// <param name="Height">Along that fabric, usable, as bought.</param>
+public sealed record PanelsBought(string Kind, Length Width, Length Height, long ToBuy);

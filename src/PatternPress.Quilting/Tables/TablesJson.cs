@@ -105,6 +105,15 @@ public sealed class TablesJson
             row.BySize,
             cell =>
             {
+                if (cell.Panels is { } panels)
+                {
+                    Text("buy", $"{panels.ToBuy} {panels.Kind}");
+                    Text("panel", panels.Kind);
+                    Count("panels", panels.ToBuy);
+                    Measure("width", panels.Width);
+                    Measure("height", panels.Height);
+                    return;
+                }
                 Text("buy", HouseText.Bought(cell.Yardage, _tables.Unit));
                 Measure("need", cell.Yardage.Exactly);
                 Measure("usableWidth", cell.UsableWidth);
@@ -154,6 +163,25 @@ public sealed class TablesJson
                 Measure("usableWidth", list.UsableWidth);
                 Measure("stripLength", list.StripLength);
                 Measure("together", list.Total);
+                if (list.Panels is { } panels)
+                {
+                    _json.WriteStartObject("panels");
+                    Text("panel", panels.Kind);
+                    Count("count", panels.Count);
+                    Measure("width", panels.Width);
+                    Measure("height", panels.Height);
+                    Array(
+                        "layouts",
+                        panels.Layouts,
+                        layout =>
+                        {
+                            Count("count", layout.Count);
+                            Text("strips", layout.Up ? "along" : "across");
+                            Measure("left", layout.Left);
+                        }
+                    );
+                    _json.WriteEndObject();
+                }
                 Array("steps", list.Strips, Strip);
             }
         );
@@ -178,6 +206,11 @@ public sealed class TablesJson
         if (strip.Beside is { } beside)
         {
             Count("besideStep", beside + 1);
+        }
+        if (strip.Panel is { } panel)
+        {
+            Count("layout", panel.Layout + 1);
+            Count("fromEachPanel", panel.Strips);
         }
     }
 

@@ -76,9 +76,10 @@ public sealed class TablesText
         [
             name,
             .. row.BySize.Select(cell =>
-                cell is null
-                    ? "-"
-                    : $"{HouseText.Bought(cell.Yardage, _tables.Unit)} ({L(cell.Yardage.Exactly)} at {L(cell.UsableWidth)})"
+                cell is null ? "-"
+                : cell.Panels is { } panels
+                    ? $"{panels.ToBuy} {panels.Kind} of {Size(panels.Width, panels.Height)}"
+                : $"{HouseText.Bought(cell.Yardage, _tables.Unit)} ({L(cell.Yardage.Exactly)} at {L(cell.UsableWidth)})"
             ),
         ];
 
@@ -115,10 +116,21 @@ public sealed class TablesText
     private void Strips(string size, StripList list)
     {
         _text.Append(
-            $"{size}: {L(list.Total)} of strips across {L(list.UsableWidth)}, each {L(list.StripLength)}\n"
+            list.Panels is { } panels
+                ? $"{size}: {panels.Count} {panels.Kind} of {Size(panels.Width, panels.Height)}, whole strips of {L(list.StripLength)}\n"
+                : $"{size}: {L(list.Total)} of strips across {L(list.UsableWidth)}, each {L(list.StripLength)}\n"
         );
+        int? layout = null;
         foreach (StripRow strip in list.Strips)
         {
+            if (strip.Panel is { } share && list.Panels is { } sheet && share.Layout != layout)
+            {
+                layout = share.Layout;
+                PanelRow panel = sheet.Layouts[share.Layout];
+                _text.Append(
+                    $"  {panel.Count} cut alike, strips {(panel.Up ? "along" : "across")}, {L(panel.Left)} left:\n"
+                );
+            }
             string pieces = string.Join(
                 ", ",
                 strip.Pieces.Select(p =>
@@ -126,7 +138,7 @@ public sealed class TablesText
                 )
             );
             _text.Append(
-                $"  {strip.Count} strips {L(strip.Height)}: {pieces}; end {L(strip.End)}{(strip.Beside is { } beside ? $"; beside step {beside + 1}" : "")}\n"
+                $"  {strip.Count} strips{(strip.Panel is { } from ? $" ({from.Strips} from each)" : "")} {L(strip.Height)}: {pieces}; end {L(strip.End)}{(strip.Beside is { } beside ? $"; beside step {beside + 1}" : "")}\n"
             );
         }
     }

@@ -83,7 +83,11 @@ public static class Tabulator
                     [
                         .. making.Sizes.Select(size =>
                             size.Fabric(fabric, use) is { } plan
-                                ? new RequirementCell(plan.UsableWidth, plan.Yardage)
+                                ? new RequirementCell(
+                                    plan.UsableWidth,
+                                    plan.Yardage,
+                                    plan.Panels is { } panels ? BoughtOf(panels) : null
+                                )
                                 : null
                         ),
                     ]
@@ -92,6 +96,14 @@ public static class Tabulator
         }
         return rows.ToImmutable();
     }
+
+    private static PanelsBought BoughtOf(PanelUse panels) =>
+        new(
+            panels.Stock.Kind.Name,
+            panels.Stock.BoughtWidth,
+            panels.Stock.Kind.Height,
+            panels.ToBuy
+        );
 
     /// <summary>Fabrics that any size cuts for a use, in the order of the source.</summary>
     internal static IEnumerable<string> FabricKeys(Making making, FabricUse use)

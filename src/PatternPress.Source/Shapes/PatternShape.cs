@@ -361,6 +361,13 @@ public sealed class PatternShape
                         )
                     ),
                     new Key(
+                        "buy",
+                        Panel(
+                            "what it is bought as",
+                            "What the fabric is bought as; by the yard without it."
+                        )
+                    ),
+                    new Key(
                         "swatch",
                         Text(
                             "a swatch",
@@ -374,6 +381,45 @@ public sealed class PatternShape
         {
             AtLeastOne = true,
         };
+
+    private static EitherShape Panel(string what, string description) =>
+        new(
+            what,
+            description,
+            [
+                new TextShape(
+                    what,
+                    "yardage, fat quarters, fat eighths, 2 1/2 in strips, 10 in squares or 5 in squares."
+                )
+                {
+                    Examples = ["fat quarters", "10 in squares"],
+                },
+                new MapShape(
+                    what,
+                    "Pieces of a size of their own.",
+                    [
+                        new Key(
+                            "width",
+                            Measure(
+                                "a usable width",
+                                "Usable width, across the fabric they were cut from.",
+                                "20"
+                            ),
+                            Required: true
+                        ),
+                        new Key(
+                            "height",
+                            Measure(
+                                "a usable height",
+                                "Usable height, along the fabric they were cut from.",
+                                "15"
+                            ),
+                            Required: true
+                        ),
+                    ]
+                ),
+            ]
+        );
 
     private NamesShape Blocks() =>
         new(

@@ -113,6 +113,10 @@ internal static class ProseFigures
     {
         foreach (FabricPlan plan in size.Fabrics)
         {
+            if (plan.Panels is not null)
+            {
+                continue;
+            }
             yield return plan.Use == FabricUse.Binding
                 ? ("binding", "the binding", plan.Yardage.Yards)
                 : (plan.Fabric, $"fabric \"{plan.Fabric}\"", plan.Yardage.Yards);

@@ -28,7 +28,69 @@ internal static class PanelWriter
                 rest -= copies;
                 Add(layouts, new(copies, model.Sides[panel.Side].Up, strips));
             }
-        return [.. layouts.OrderByDescending(layout => layout.Copies)];
+        return [.. Filled(model, [.. layouts.OrderByDescending(layout => layout.Copies)])];
+    }
+
+    /// <summary>Moves strips into earlier panels that have room for them, so that what is left over is left in one piece.
+    /// </summary>
+    private static List<PanelLayout> Filled(PanelModel model, List<PanelLayout> layouts)
+    {
+        for (var to = 0; to < layouts.Count; to++)
+        {
+            var side = Array.Find(model.Sides, side => side.Up == layouts[to].Up)!;
+            var free =
+                (side.Extent * side.ExtentUnit) - layouts[to].Strips.Sum(strip => strip.Total);
+            for (var from = to + 1; from < layouts.Count; from++)
+            {
+                if (
+                    layouts[from].Copies != layouts[to].Copies
+                    || layouts[from].Up != layouts[to].Up
+                )
+                    continue;
+                while (layouts[from].Strips.FirstOrDefault(s => s.Height <= free) is { } strip)
+                {
+                    free -= strip.Height;
+                    layouts[to] = layouts[to] with
+                    {
+                        Strips = Sorted([.. layouts[to].Strips, strip with { Copies = 1 }]),
+                    };
+                    layouts[from] = layouts[from] with
+                    {
+                        Strips = Sorted([
+                            .. layouts[from].Strips.Remove(strip),
+                            strip with
+                            {
+                                Copies = strip.Copies - 1,
+                            },
+                        ]),
+                    };
+                }
+            }
+        }
+        layouts.RemoveAll(layout => layout.Strips.IsEmpty);
+        return layouts;
+    }
+
+    /// <summary>Tallest first, those of which most are cut alike before others; like ones together.</summary>
+    private static ImmutableArray<Strip> Sorted(ImmutableArray<Strip> strips)
+    {
+        var merged = new List<Strip>();
+        foreach (var strip in strips.Where(strip => strip.Copies > 0))
+        {
+            var same = merged.FindIndex(other =>
+                IsSame(other with { Copies = strip.Copies }, strip)
+            );
+            if (same < 0)
+                merged.Add(strip);
+            else
+                merged[same] = strip with { Copies = merged[same].Copies + strip.Copies };
+        }
+        return
+        [
+            .. merged
+                .OrderByDescending(strip => strip.Height)
+                .ThenByDescending(strip => strip.Copies),
+        ];
     }
 
     private static void Add(List<PanelLayout> layouts, PanelLayout layout)
@@ -88,15 +150,8 @@ internal static class PanelWriter
                         .ThenBy(segment => segment.PieceId),
                 ]
             );
-            var same = strips.FindIndex(other => IsSame(other with { Copies = 1 }, whole));
-            if (same < 0)
-                strips.Add(whole);
-            else
-                strips[same] = whole with { Copies = strips[same].Copies + 1 };
+            strips.Add(whole);
         }
-        return (
-            [.. strips.OrderByDescending(strip => strip.Height).ThenByDescending(s => s.Copies)],
-            used
-        );
+        return (Sorted([.. strips]), used);
     }
 }

@@ -15,24 +15,31 @@ public class PanelPlannerTests
         return plan;
     }
 
-    /// <summary>Squares from one fat quarter of 18 × 21 in: "Number of Squares from a Fat Quarter" (2 in: 90 … 6 1/2 in: 6), a sheet
-    /// of the trade whose every row is one square after another along both sides.</summary>
-    [TestCase(4, 90)]
-    [TestCase(5, 56)]
-    [TestCase(6, 42)]
-    [TestCase(7, 30)]
-    [TestCase(8, 20)]
-    [TestCase(9, 16)]
-    [TestCase(10, 12)]
-    [TestCase(13, 6)]
-    public void Squares_from_a_fat_quarter(int halfInches, int most)
+    /// <summary>Squares from one fat quarter of 18 × 22 in: Quilter's Cache, "Math Charts", 2002
+    /// (quilterscache.com/M/MathChartsPage.html).</summary>
+    [TestCase(16, 99)]
+    [TestCase(20, 56)]
+    [TestCase(23, 42)]
+    [TestCase(24, 42)]
+    [TestCase(28, 30)]
+    [TestCase(31, 20)]
+    [TestCase(32, 20)]
+    [TestCase(36, 16)]
+    [TestCase(39, 12)]
+    [TestCase(40, 12)]
+    [TestCase(44, 12)]
+    [TestCase(47, 9)]
+    [TestCase(48, 9)]
+    [TestCase(52, 6)]
+    [TestCase(55, 6)]
+    public void Squares_from_a_fat_quarter(int eighths, int most)
     {
         Panels(most).ShouldBe(1);
         Panels(most + 1).ShouldBe(2);
 
         long Panels(int count)
         {
-            var plan = Plan(new(42, 36, [new(1, halfInches, halfInches, count, true)]));
+            var plan = Plan(new(8 * 22, 8 * 18, [new(1, eighths, eighths, count, true)]));
             plan.Proved.ShouldBeTrue();
             return plan.Panels;
         }
