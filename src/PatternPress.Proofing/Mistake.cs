@@ -57,4 +57,7 @@ public enum ProofStep
     LayOut,
     AddBorders,
     Finish,
+
+    /// <summary>Counting what other tables say in other words.</summary>
+    Count,
 }

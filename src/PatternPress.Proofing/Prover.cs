@@ -74,6 +74,8 @@ public sealed class Prover(ImmutableArray<Quilt> drawing)
         BindingStep.Do,
         CutStep.Do,
         BuyStep.Do,
+        SubstituteStep.Do,
+        ScrapStep.Do,
         BackingStep.Do,
         BattingStep.Do,
     ];

@@ -17,7 +17,7 @@ public static class CuttingPanels
     private const double Gap = 12;
 
     /// <summary>Points per inch; more would take room for nothing.</summary>
-    private const double LargestScale = 7;
+    private const double LargestScale = 5.5;
 
     /// <summary>Points per inch; less could not be read.</summary>
     private const double SmallestScale = 2.5;

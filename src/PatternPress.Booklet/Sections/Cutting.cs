@@ -24,7 +24,13 @@ internal sealed class Cutting : Section
                 Name,
                 CuttingLegend
                     .Of(context)
-                    .With("beside", Strips(context).Any(s => s.Beside is not null)),
+                    .With("beside", Strips(context).Any(s => s.Beside is not null))
+                    .With(
+                        "substitute",
+                        context.Tables.Substitute is { } substitute
+                            ? context.Numbers.PanelName(substitute.Kind)
+                            : null
+                    ),
                 new Dictionary<string, ImmutableArray<Block>>
                 {
                     ["tables"] =
@@ -47,35 +53,11 @@ internal sealed class Cutting : Section
         var figures = new List<Figure>();
         for (int i = 0; i < context.Sizes.Length; i++)
         {
-            if (cutting.BySize[i] is { Panels: { } panels })
+            if (cutting.BySize[i] is { Panels: not null } cut)
             {
-                if (
-                    context.Figures.PanelCutting(
-                        cutting,
-                        i,
-                        context.TextWidth.Scale(0.47),
-                        PanelFigureHeight
-                    ) is
-                    { } drawn
-                )
-                {
-                    figures.Add(
-                        drawn with
-                        {
-                            Caption = new Text(
-                                context.Labels.Format(
-                                    "panel-diagram",
-                                    cutting.Fabric,
-                                    context.Sizes[i].Name,
-                                    context.Numbers.PanelName(panels.Kind)
-                                ),
-                                "caption"
-                            ),
-                            SpaceBefore = 2.Pt,
-                            SpaceAfter = 8.Pt,
-                        }
-                    );
-                }
+                figures.AddRange(
+                    PanelFigure(cutting, cut, i, "panel-diagram", PanelFigureHeight, context)
+                );
                 continue;
             }
             if (
@@ -107,6 +89,26 @@ internal sealed class Cutting : Section
                 );
             }
         }
+        SubstituteRow? row =
+            cutting.Use == FabricUse.Top
+                ? context.Tables.Substitute?.Rows.FirstOrDefault(r => r.Fabric == cutting.Fabric)
+                : null;
+        for (int i = 0; row is not null && i < context.Sizes.Length; i++)
+        {
+            if (row.BySize[i] is { } cell)
+            {
+                figures.AddRange(
+                    PanelFigure(
+                        cutting,
+                        cell.Strips,
+                        i,
+                        "substitute-diagram",
+                        SubstituteFigureHeight,
+                        context
+                    )
+                );
+            }
+        }
         for (int i = 0; i < figures.Count; i += 2)
         {
             yield return i + 1 < figures.Count
@@ -125,6 +127,44 @@ internal sealed class Cutting : Section
 
     /// <summary>More panels than go into this height are drawn smaller.</summary>
     private static readonly Points PanelFigureHeight = 250.Pt;
+
+    private static readonly Points SubstituteFigureHeight = 160.Pt;
+
+    private static IEnumerable<Figure> PanelFigure(
+        CuttingTable cutting,
+        StripList list,
+        int size,
+        string caption,
+        Points height,
+        SectionContext context
+    )
+    {
+        if (
+            context.Figures.PanelCutting(
+                cutting.Fabric,
+                list,
+                context.TextWidth.Scale(0.47),
+                height
+            ) is
+            { } drawn
+        )
+        {
+            yield return drawn with
+            {
+                Caption = new Text(
+                    context.Labels.Format(
+                        caption,
+                        cutting.Fabric,
+                        context.Sizes[size].Name,
+                        context.Numbers.PanelName(list.Panels!.Kind)
+                    ),
+                    "caption"
+                ),
+                SpaceBefore = 2.Pt,
+                SpaceAfter = 8.Pt,
+            };
+        }
+    }
 
     private static bool IsMixed(StripRow strip) =>
         strip.Pieces.Length > 1 || strip.Beside is not null;

@@ -22,8 +22,24 @@ internal sealed class Requirements : Section
                 .With(
                     "square_ruler",
                     SquareRuler(context) is { } side ? context.Numbers.Measure(side) : null
+                )
+                .With(
+                    "substitute",
+                    context.Tables.Substitute is { } table
+                        ? context.Numbers.PanelName(table.Kind)
+                        : null
+                )
+                .With(
+                    "substitute_size",
+                    context.Tables.Substitute is { } sized
+                        ? context.Numbers.Size(sized.Height, sized.Width)
+                        : null
                 ),
-            new Dictionary<string, ImmutableArray<Block>> { ["requirements"] = Chart(context) },
+            new Dictionary<string, ImmutableArray<Block>>
+            {
+                ["requirements"] = Chart(context),
+                ["substitutes"] = Substitutes(context),
+            },
             Name
         );
 
@@ -89,6 +105,40 @@ internal sealed class Requirements : Section
                                     : labels["batting-none"]
                             )
                         )
+                        : null
+            );
+        }
+        return table.ToBlocks();
+    }
+
+    /// <summary>How many panels do instead of yardage.</summary>
+    private static ImmutableArray<Block> Substitutes(SectionContext context)
+    {
+        if (context.Tables.Substitute is not { } substitute)
+        {
+            return [];
+        }
+        Labels labels = context.Labels;
+        var table = new SizeTable(context, "", labels["fabric"])
+        {
+            Summary = labels.Format(
+                "summary-substitutes",
+                context.Numbers.PanelName(substitute.Kind)
+            ),
+            Dense = substitute.Rows.Length > ManyFabrics,
+        };
+        foreach (SubstituteRow row in substitute.Rows)
+        {
+            table.Add(
+                [
+                    new TableCell(new Text([context.Figures.Swatch(row.Fabric)], "table")),
+                    Cells.Head(
+                        Cells.LetterAndName(row.Fabric, context.Fabric(row.Fabric)?.Name ?? "")
+                    ),
+                ],
+                i =>
+                    row.BySize[i] is { } cell
+                        ? Cells.Strong(context.Numbers.Panels(substitute.Kind, cell.ToBuy))
                         : null
             );
         }

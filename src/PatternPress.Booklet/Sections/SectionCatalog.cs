@@ -13,6 +13,7 @@ public static class SectionCatalog
         new ContentsPage(),
         new Sizes(),
         new Requirements(),
+        new Scraps(),
         new BeforeYouBegin(),
         new Cautions(),
         new Cutting(),

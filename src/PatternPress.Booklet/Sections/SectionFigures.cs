@@ -177,12 +177,12 @@ public sealed class SectionFigures
             )
             : null;
 
-    /// <summary>How a size cuts the panels of a fabric.</summary>
-    public Figure? PanelCutting(CuttingTable cutting, int size, Points width, Points height) =>
-        cutting.BySize[size] is { Panels: { } panels } strips
+    /// <summary>How the panels of a fabric are cut.</summary>
+    public Figure? PanelCutting(string fabric, StripList strips, Points width, Points height) =>
+        strips.Panels is { } panels
             ? Set(
                 CuttingPanels.Draw(
-                    palette.Value[cutting.Fabric],
+                    palette.Value[fabric],
                     strips,
                     panels,
                     context.Pattern.House,

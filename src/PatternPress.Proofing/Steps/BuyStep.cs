@@ -149,6 +149,21 @@ internal static class BuyStep
         Same("height", bought.Height, fabric.Panel.Height);
         Same("by the yard", cell.Yardage.Exactly, Length.Zero);
         Same("by the yard", cell.Yardage.ToBuy, Length.Zero);
+        Enough(bench, table, row, bought.ToBuy, sheet);
+
+        void Same(string what, Length printed, Length expected) =>
+            notes.Same(ProofStep.Buy, table, row, what, printed, expected, "the pattern says");
+    }
+
+    /// <summary>As many panels are bought as are cut up, and the house's allowance of them for mistakes.</summary>
+    public static void Enough(
+        Workbench bench,
+        string table,
+        string row,
+        long toBuy,
+        PanelSheet sheet
+    )
+    {
         long cut = 0;
         foreach (PanelRow layout in sheet.Layouts)
         {
@@ -160,18 +175,15 @@ internal static class BuyStep
         {
             most++;
         }
-        notes.Enough(
+        bench.Notes.Enough(
             ProofStep.Buy,
             table,
             row,
             "to buy",
-            bought.ToBuy,
+            toBuy,
             most,
             "cut up and kept for mistakes are"
         );
-
-        void Same(string what, Length printed, Length expected) =>
-            notes.Same(ProofStep.Buy, table, row, what, printed, expected, "the pattern says");
     }
 
     /// <summary>What is bought covers the need, is what a shop cuts, and is the least of it.</summary>

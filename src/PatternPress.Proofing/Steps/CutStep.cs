@@ -13,7 +13,7 @@ internal sealed class CutStep
 {
     private readonly Workbench _bench;
     private readonly CuttingTable _table;
-    private readonly string _named;
+    private string _named;
 
     // Pieces cut for each group of rows that are cut together, and the group of each row.
     private readonly Dictionary<string, long> _cut = [];
@@ -36,9 +36,20 @@ internal sealed class CutStep
 
     private Notes Notes => _bench.Notes;
 
-    private void Cut()
+    /// <summary>Cuts the same pieces from panels, as the pattern promises that it can be done.</summary>
+    public static void FromPanels(
+        Workbench bench,
+        CuttingTable table,
+        StripList list,
+        Panel panel
+    ) =>
+        new CutStep(bench, table) { _named = $"{table.Fabric} from {panel.Name}" }.Cut(list, panel);
+
+    private void Cut() =>
+        Cut(_table.BySize[_bench.Size], _bench.Drawn.Quilt.Pattern.Fabric(_table.Fabric)?.Panel);
+
+    private void Cut(StripList? list, Panel? panel)
     {
-        StripList? list = _table.BySize[_bench.Size];
         bool any = _table.Rows.Any(row => row.BySize[_bench.Size] is not null);
         if (!Notes.Ok(any == list is not null))
         {
@@ -53,7 +64,7 @@ internal sealed class CutStep
         {
             if (list.Panels is { } sheet)
             {
-                new PanelStep(_bench, _table, list, sheet).Do();
+                new PanelStep(_bench, _table, list, sheet, panel).Do();
             }
             else
             {

@@ -8,11 +8,13 @@ namespace PatternPress.Proofing.Steps;
 /// Lays the strips of a fabric on the panels it is bought in: each gives what the pattern's panels give, no strips are together
 /// higher than their panel, and the strips of all panels are the strips that are cut.
 /// </summary>
+/// <param name="bought">What the pattern says; null for fabric by the yard.</param>
 internal sealed class PanelStep(
     Workbench bench,
     CuttingTable table,
     StripList list,
-    PanelSheet sheet
+    PanelSheet sheet,
+    Panel? bought
 )
 {
     private readonly string _named = TableIndex.Named(table);
@@ -65,12 +67,12 @@ internal sealed class PanelStep(
     {
         House house = bench.House;
         Fabric? fabric = bench.Drawn.Quilt.Pattern.Fabric(table.Fabric);
-        if (!Notes.Ok(fabric?.Panel is not null))
+        if (!Notes.Ok(fabric is not null && bought is not null))
         {
             Add(MistakeKind.Wrong, "", "cut from", sheet.Kind, "it is bought by the yard");
             return;
         }
-        Panel panel = fabric!.Panel!;
+        Panel panel = bought!;
         Notes.Same(
             ProofStep.Cut,
             _named,
@@ -80,12 +82,12 @@ internal sealed class PanelStep(
             panel.Name,
             "the pattern says"
         );
-        Length across = panel.Width ?? fabric.UsableWidth ?? house.UsableWidth;
+        Length across = panel.Width ?? fabric!.UsableWidth ?? house.UsableWidth;
         Given("width of a panel", sheet.Width, across, panel.Width is null);
         Given("height of a panel", sheet.Height, panel.Height, false);
         // A strip that is not cut up runs along the longer side, across the fabric where the print has an up.
         Length strip =
-            fabric.Directional || sheet.Width > sheet.Height ? sheet.Width : sheet.Height;
+            fabric!.Directional || sheet.Width > sheet.Height ? sheet.Width : sheet.Height;
         Notes.Same(
             ProofStep.Cut,
             _named,

@@ -94,6 +94,20 @@ internal sealed class ReadStep
                 Columns("requirements", "backing", row.BySize.Length);
             }
         }
+        foreach (SubstituteRow row in tables.Substitute?.Rows ?? [])
+        {
+            if (Lacks(row.BySize.Length))
+            {
+                Columns("substitutes", $"fabric {row.Fabric}", row.BySize.Length);
+            }
+        }
+        foreach (ScrapRow row in tables.Scraps?.Rows ?? [])
+        {
+            if (Lacks(row.BySize.Length))
+            {
+                Columns("scraps", row.Role, row.BySize.Length);
+            }
+        }
         if (Lacks(tables.Requirements.Batting.Length))
         {
             Columns("requirements", "batting", tables.Requirements.Batting.Length);

@@ -14,6 +14,13 @@ public static class Derivations
         {
             yield return plan.Derivation;
         }
+        foreach (FabricPlan plan in size.Substitutes)
+        {
+            yield return plan.Derivation with
+            {
+                Of = $"fabric {plan.Fabric} as {plan.Panels!.Stock.Kind.Name}",
+            };
+        }
         if (size.Binding is { } binding)
         {
             yield return binding.Derivation;

@@ -203,14 +203,17 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         return a;
     }
 
-    /// <param name="stock">Length of a whole strip, grid units.</param>
+    /// <param name="stock">Length of a whole strip of fabric by the yard, grid units.</param>
     internal static List<Kind> KindsOf(CuttingList list, Rational grid, long stock)
     {
         var bySize = new Dictionary<(long, long, bool), List<Cut>>();
         var order = new List<(long Width, long Height, bool Turnable)>();
         foreach (Cut cut in list.Cuts)
         {
-            long width = cut.WholeStrip ? stock : (cut.Width.Inches.One / grid).Ceiling();
+            long width =
+                cut.WholeStrip && list.Panel is null ? stock
+                : cut.WholeStrip ? (cut.Width.Inches / grid).Floor()
+                : (cut.Width.Inches.One / grid).Ceiling();
             long height = (cut.Height.Inches.One / grid).Ceiling();
             bool turnable = cut.Turnable && !cut.WholeStrip && width != height;
             // A piece that may be turned is the same kind as its own quarter turn; the long side lies along the strip

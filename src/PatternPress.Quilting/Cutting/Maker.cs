@@ -352,6 +352,8 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
                     .ThenBy(draft => draft.Number),
             ];
             var plans = ImmutableArray.CreateBuilder<FabricPlan>();
+            var substitutes = ImmutableArray.CreateBuilder<FabricPlan>();
+            var broken = ImmutableArray.CreateBuilder<PieceProblem>();
             foreach (var fabric in drafts.GroupBy(draft => (draft.Fabric, draft.Use)))
             {
                 var list = new CuttingList(
@@ -364,6 +366,27 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
                 {
                     Panel = _drafts.Panel(fabric.Key.Fabric, size),
                 };
+                if (
+                    fabric.Key.Use == FabricUse.Top
+                    && pattern.Suits is { } promise
+                    && pattern.Fabric(fabric.Key.Fabric) is { } known
+                    && promise.Includes(known)
+                )
+                {
+                    Promised(
+                        list with
+                        {
+                            Panel = PanelStock.Of(
+                                promise.Panel,
+                                list.UsableWidth,
+                                known.Directional,
+                                quilt.House
+                            ),
+                        },
+                        substitutes,
+                        broken
+                    );
+                }
                 switch (planner.Plan(list))
                 {
                     case FabricPlanning.Planned planned:
@@ -388,7 +411,28 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
                 BindingOf(size),
                 BackingOf(size),
                 quilt.Size.Quilt.Batting ? BattingPlanner.Plan(quilt) : null
-            );
+            )
+            {
+                Substitutes = substitutes.ToImmutable(),
+                SubstituteProblems = broken.ToImmutable(),
+            };
+        }
+
+        private void Promised(
+            CuttingList list,
+            ImmutableArray<FabricPlan>.Builder plans,
+            ImmutableArray<PieceProblem>.Builder problems
+        )
+        {
+            switch (planner.Plan(list))
+            {
+                case FabricPlanning.Planned planned:
+                    plans.Add(planned.Plan);
+                    break;
+                case FabricPlanning.Refused refused:
+                    problems.AddRange(refused.Problems);
+                    break;
+            }
         }
 
         private static JoinedStrips Known(JoinedDraft joined) =>

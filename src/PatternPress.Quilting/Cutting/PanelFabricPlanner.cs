@@ -12,11 +12,7 @@ internal static class PanelFabricPlanner
     {
         Rational grid = FabricPlanner.GridOf(list.Cuts);
         long Units(Length length) => Math.Max(0, (length.Inches / grid).Floor());
-        List<FabricPlanner.Kind> kinds = FabricPlanner.KindsOf(
-            list,
-            grid,
-            Units(stock.StripLength)
-        );
+        List<FabricPlanner.Kind> kinds = FabricPlanner.KindsOf(list, grid, 0);
         var problem = new PanelProblem(
             Units(stock.Width),
             Units(stock.Height),

@@ -20,6 +20,13 @@ public sealed record SizeMaking(
     BattingPlan? Batting
 )
 {
+    /// <summary>Plans of the same pieces cut from panels, for the fabrics of which the pattern promises that it can be done.
+    /// </summary>
+    public ImmutableArray<FabricPlan> Substitutes { get; init; } = [];
+
+    /// <summary>Why it cannot be done.</summary>
+    public ImmutableArray<PieceProblem> SubstituteProblems { get; init; } = [];
+
     public string Key => Quilt.Size.Key;
 
     /// <summary>How often a block is made.</summary>

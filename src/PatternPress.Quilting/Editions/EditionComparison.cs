@@ -118,6 +118,8 @@ public sealed record EditionComparison(
         {
             // What is bought and how many pieces are cut or made: less was short, more was in vain.
             case ("requirements", "buy" or "width" or "height"):
+            case ("substitutes", "buy"):
+            case ("scraps", "count"):
             case ("cutting", "count"):
             case ("units", "made" or "batches"):
             case ("finishing", "strips" or "panels" or "joined length" or "panel length"):
@@ -130,7 +132,7 @@ public sealed record EditionComparison(
             // How much of it there is to spare, and packages on a shelf.
             case ("requirements", _):
             // Another way of laying the same pieces on the fabric.
-            case ("strips", _):
+            case ("strips" or "substitute strips" or "substitutes", _):
             case ("sizes", "name"):
             case ("units", "kind" or "technique"):
                 return ChangeEffect.Harmless;

@@ -17,6 +17,12 @@ public sealed record Pattern(
     ImmutableArray<SizeDesign> Sizes
 )
 {
+    /// <summary>What its fabrics can be cut from besides yardage; null where it promises nothing.</summary>
+    public Promise? Suits { get; init; }
+
+    /// <summary>Whether pieces are also counted by role, for makers who use up scraps.</summary>
+    public bool Scraps { get; init; }
+
     public Fabric? Fabric(string key) => Fabrics.FirstOrDefault(f => f.Key == key);
 
     public BlockDesign? Block(string key) => Blocks.FirstOrDefault(b => b.Key == key);

@@ -99,7 +99,15 @@ public static class PatternReader
                 colorings,
                 methods,
                 sizes
-            );
+            )
+            {
+                Suits = PromiseReader.Read(ReadContext.Map(root, "pattern")?["suits"], context),
+                Scraps = ReadContext.Flag(
+                    ReadContext.Map(root, "pattern"),
+                    "scraps",
+                    otherwise: false
+                ),
+            };
     }
 
     private static ImmutableHashSet<string> Names(MapNode? sections, string section) =>

@@ -42,6 +42,7 @@ public static class RuleCatalog
         new PP0317_BattingBeyondPackages(),
         new PP0318_BindingTooWideToJoin(),
         new PP0319_PieceLargerThanPanel(),
+        new PP0320_PromiseNotKept(),
         new PP0401_TypedNumber(),
         new PP0402_ContradictingNumber(),
         new PP0403_MissingIntroduction(),

@@ -109,7 +109,7 @@ internal static class CuttingTabulator
         return uses.ToDictionary(use => use.Key, use => use.Value.ToImmutableArray());
     }
 
-    private static StripList? StripsOf(FabricPlan? plan) =>
+    internal static StripList? StripsOf(FabricPlan? plan) =>
         plan is null
             ? null
             : new StripList(

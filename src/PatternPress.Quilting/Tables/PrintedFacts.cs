@@ -14,6 +14,8 @@ public static class PrintedFacts
         var writer = new Writer(tables, facts);
         writer.Sizes();
         writer.Requirements();
+        writer.Substitute();
+        writer.Scraps();
         writer.Cutting();
         writer.Units();
         writer.Blocks();
@@ -101,6 +103,60 @@ public static class PrintedFacts
                     }
                 }
             );
+        }
+
+        public void Substitute()
+        {
+            if (tables.Substitute is not { } table)
+            {
+                return;
+            }
+            (_table, _row, _size) = ("substitutes", table.Kind, "");
+            Measure("width", table.Width);
+            Measure("height", table.Height);
+            foreach (SubstituteRow row in table.Rows)
+            {
+                for (int i = 0; i < row.BySize.Length; i++)
+                {
+                    if (row.BySize[i] is not { } cell)
+                    {
+                        continue;
+                    }
+                    (_table, _row, _size) = (
+                        "substitutes",
+                        $"fabric {row.Fabric}",
+                        tables.Sizes[i].Key
+                    );
+                    facts.Add(
+                        new PrintedFact(
+                            _table,
+                            _row,
+                            "buy",
+                            _size,
+                            cell.ToBuy.ToString(CultureInfo.InvariantCulture),
+                            table.Kind
+                        )
+                    );
+                    _table = "substitute strips";
+                    Strips(row.Fabric, tables.Sizes[i].Key, cell.Strips);
+                }
+            }
+        }
+
+        public void Scraps()
+        {
+            _table = "scraps";
+            foreach (ScrapRow row in tables.Scraps?.Rows ?? [])
+            {
+                // The size is part of the row's name: a row for each.
+                _row =
+                    $"{row.Role} {(row.IsStrip ? "strip " : "")}{Told(row.Width)} × {Told(row.Height)}";
+                _size = "";
+                Text("fabrics", string.Join(" ", row.Fabrics));
+                BySize(row.BySize, cell => Count("count", cell.Count));
+            }
+
+            string Told(Length length) => HouseText.Of(length, tables.Unit);
         }
 
         public void Cutting()

@@ -18,6 +18,8 @@ namespace PatternPress.Quilting.Tables;
 /// <param name="Borders">From the inside out.</param>
 /// <param name="Binding">By size.</param>
 /// <param name="Backing">By size; batting is told by the requirements.</param>
+/// <param name="Substitute">Panels instead of yardage, where the pattern promises it.</param>
+/// <param name="Scraps">All pieces by role, where the pattern asks for it.</param>
 public sealed record PrintedTables(
     string Pattern,
     string Title,
@@ -33,5 +35,7 @@ public sealed record PrintedTables(
     ImmutableArray<SashingRow> Sashing,
     ImmutableArray<BorderRow> Borders,
     ImmutableArray<BindingCell?> Binding,
-    ImmutableArray<BackingCell?> Backing
+    ImmutableArray<BackingCell?> Backing,
+    SubstituteTable? Substitute = null,
+    ScrapTable? Scraps = null
 );

@@ -52,6 +52,8 @@ public sealed class TablesJson
         Array("sizes", _tables.Sizes, Size);
         Array("fabrics", _tables.Fabrics, Fabric);
         Requirements();
+        Substitute();
+        Scraps();
         Array("cutting", _tables.Cutting, Cutting);
         Array("units", _tables.Units, Unit);
         Array("blocks", _tables.Blocks, Block);
@@ -121,6 +123,59 @@ public sealed class TablesJson
         );
     }
 
+    private void Substitute()
+    {
+        if (_tables.Substitute is not { } table)
+        {
+            return;
+        }
+        _json.WriteStartObject("substitute");
+        Text("panel", table.Kind);
+        Measure("width", table.Width);
+        Measure("height", table.Height);
+        Array(
+            "fabrics",
+            table.Rows,
+            row =>
+            {
+                Text("fabric", row.Fabric);
+                BySize(
+                    "bySize",
+                    row.BySize,
+                    cell =>
+                    {
+                        Count("buy", cell.ToBuy);
+                        _json.WriteStartObject("strips");
+                        Strips(cell.Strips);
+                        _json.WriteEndObject();
+                    }
+                );
+            }
+        );
+        _json.WriteEndObject();
+    }
+
+    private void Scraps()
+    {
+        if (_tables.Scraps is not { } table)
+        {
+            return;
+        }
+        Array(
+            "scraps",
+            table.Rows,
+            row =>
+            {
+                Text("role", row.Role);
+                Texts("fabrics", row.Fabrics);
+                _json.WriteBoolean("strip", row.IsStrip);
+                Measure("width", row.Width);
+                Measure("height", row.Height);
+                BySize("bySize", row.BySize, cell => Count("count", cell.Count));
+            }
+        );
+    }
+
     private void Cutting(CuttingTable table)
     {
         Text("fabric", table.Fabric);
@@ -155,36 +210,34 @@ public sealed class TablesJson
                 );
             }
         );
-        BySize(
-            "strips",
-            table.BySize,
-            list =>
-            {
-                Measure("usableWidth", list.UsableWidth);
-                Measure("stripLength", list.StripLength);
-                Measure("together", list.Total);
-                if (list.Panels is { } panels)
+        BySize("strips", table.BySize, Strips);
+    }
+
+    private void Strips(StripList list)
+    {
+        Measure("usableWidth", list.UsableWidth);
+        Measure("stripLength", list.StripLength);
+        Measure("together", list.Total);
+        if (list.Panels is { } panels)
+        {
+            _json.WriteStartObject("panels");
+            Text("panel", panels.Kind);
+            Count("count", panels.Count);
+            Measure("width", panels.Width);
+            Measure("height", panels.Height);
+            Array(
+                "layouts",
+                panels.Layouts,
+                layout =>
                 {
-                    _json.WriteStartObject("panels");
-                    Text("panel", panels.Kind);
-                    Count("count", panels.Count);
-                    Measure("width", panels.Width);
-                    Measure("height", panels.Height);
-                    Array(
-                        "layouts",
-                        panels.Layouts,
-                        layout =>
-                        {
-                            Count("count", layout.Count);
-                            Text("strips", layout.Up ? "along" : "across");
-                            Measure("left", layout.Left);
-                        }
-                    );
-                    _json.WriteEndObject();
+                    Count("count", layout.Count);
+                    Text("strips", layout.Up ? "along" : "across");
+                    Measure("left", layout.Left);
                 }
-                Array("steps", list.Strips, Strip);
-            }
-        );
+            );
+            _json.WriteEndObject();
+        }
+        Array("steps", list.Strips, Strip);
     }
 
     private void Strip(StripRow strip)

@@ -26,6 +26,8 @@ public sealed class TablesText
         _text.Append($"{_tables.Title} ({_tables.Pattern}), edition {_tables.Edition}\n");
         Sizes();
         Requirements();
+        Substitute();
+        Scraps();
         Cutting();
         foreach (UnitTable unit in _tables.Units)
         {
@@ -70,6 +72,54 @@ public sealed class TablesText
             ),
         ]);
         Align(rows);
+    }
+
+    private void Substitute()
+    {
+        if (_tables.Substitute is not { } table)
+        {
+            return;
+        }
+        Head($"Instead: {table.Kind} of {Size(table.Width, table.Height)}");
+        Align([
+            SizeNames(),
+            .. table.Rows.Select(row =>
+                (string[])
+                    [
+                        $"{row.Fabric} {Name(row.Fabric)}",
+                        .. row.BySize.Select(cell => cell is null ? "-" : $"{cell.ToBuy}"),
+                    ]
+            ),
+        ]);
+        foreach (SubstituteRow row in table.Rows)
+        {
+            for (int i = 0; i < row.BySize.Length; i++)
+            {
+                if (row.BySize[i] is { } cell)
+                {
+                    Strips($"{row.Fabric} {_tables.Sizes[i].Key}", cell.Strips);
+                }
+            }
+        }
+    }
+
+    private void Scraps()
+    {
+        if (_tables.Scraps is not { } table)
+        {
+            return;
+        }
+        Head("Scraps");
+        Align([
+            SizeNames(),
+            .. table.Rows.Select(row =>
+                (string[])
+                    [
+                        $"{row.Role} ({string.Join(" ", row.Fabrics)}) {(row.IsStrip ? "strips " : "")}{Size(row.Width, row.Height)}",
+                        .. row.BySize.Select(cell => cell is null ? "-" : $"{cell.Count}"),
+                    ]
+            ),
+        ]);
     }
 
     private string[] Bought(string name, RequirementRow row) =>

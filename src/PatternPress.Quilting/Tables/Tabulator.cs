@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
 
@@ -12,6 +13,7 @@ public static class Tabulator
     {
         Pattern pattern = making.Pattern;
         ImmutableArray<SizeMaking> sizes = making.Sizes;
+        ImmutableArray<CuttingTable> cutting = CuttingTabulator.Tabulate(making);
         return new PrintedTables(
             pattern.Id,
             pattern.Info.Title.Value,
@@ -25,15 +27,64 @@ public static class Tabulator
                 FinishingTabulator.BackingRequirements(making),
                 [.. sizes.Select(FinishingTabulator.Batting)]
             ),
-            CuttingTabulator.Tabulate(making),
+            cutting,
             UnitTabulator.Tabulate(making),
             BlockTabulator.Tabulate(making),
             [.. sizes.Select(BlockTabulator.ChartOf)],
             SashingTabulator.Tabulate(making),
             BorderTabulator.Tabulate(making),
             [.. sizes.Select(FinishingTabulator.Binding)],
-            [.. sizes.Select(FinishingTabulator.Backing)]
+            [.. sizes.Select(FinishingTabulator.Backing)],
+            SubstituteOf(making),
+            ScrapTabulator.Tabulate(making, cutting)
         );
+    }
+
+    private static SubstituteTable? SubstituteOf(Making making)
+    {
+        if (making.Pattern.Suits is not { } promise)
+        {
+            return null;
+        }
+        var rows = ImmutableArray.CreateBuilder<SubstituteRow>();
+        Length? width = promise.Panel.Width;
+        foreach (Fabric fabric in making.Pattern.Fabrics)
+        {
+            FabricPlan?[] plans =
+            [
+                .. making.Sizes.Select(size =>
+                    size.Substitutes.FirstOrDefault(plan => plan.Fabric == fabric.Key)
+                ),
+            ];
+            if (Array.TrueForAll(plans, plan => plan is null))
+            {
+                continue;
+            }
+            width ??= plans.First(plan => plan is not null)!.Panels!.Stock.BoughtWidth;
+            rows.Add(
+                new SubstituteRow(
+                    fabric.Key,
+                    [
+                        .. plans.Select(plan =>
+                            plan is null
+                                ? null
+                                : new SubstituteCell(
+                                    plan.Panels!.ToBuy,
+                                    CuttingTabulator.StripsOf(plan)!
+                                )
+                        ),
+                    ]
+                )
+            );
+        }
+        return rows.Count == 0
+            ? null
+            : new SubstituteTable(
+                promise.Panel.Name,
+                width!.Value,
+                promise.Panel.Height,
+                rows.ToImmutable()
+            );
     }
 
     private static SizeColumn ColumnOf(SizeMaking size)

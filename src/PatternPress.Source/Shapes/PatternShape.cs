@@ -29,7 +29,7 @@ public sealed class PatternShape
             "the file",
             "One quilt pattern in all its sizes.",
             [
-                new Key("pattern", Heading(), Required: true),
+                new Key("pattern", shape.Heading(), Required: true),
                 new Key("house", shape.house),
                 new Key("fabrics", shape.Fabrics(), Required: true),
                 new Key("blocks", shape.Blocks()),
@@ -229,7 +229,7 @@ public sealed class PatternShape
             ]
         );
 
-    private static MapShape Heading() =>
+    private MapShape Heading() =>
         new(
             "the pattern's heading",
             "What the cover and the footers say.",
@@ -296,6 +296,51 @@ public sealed class PatternShape
                 new Key(
                     "language",
                     Text("a language", "The language of the booklet, by its code.", "en")
+                ),
+                new Key(
+                    "suits",
+                    new EitherShape(
+                        "what the pattern suits",
+                        "What its fabrics can be cut from besides yardage; the build proves it for every size.",
+                        [
+                            new TextShape(
+                                "what the pattern suits",
+                                "fat quarters, fat eighths, 2 1/2 in strips, 10 in squares or 5 in squares."
+                            )
+                            {
+                                Examples = ["fat quarters"],
+                            },
+                            new MapShape(
+                                "what the pattern suits",
+                                "What fabrics can be cut from, and which.",
+                                [
+                                    new Key(
+                                        "buy",
+                                        Panel(
+                                            "what they can be cut from",
+                                            "What the fabrics can be cut from besides yardage."
+                                        ),
+                                        Required: true
+                                    ),
+                                    new Key(
+                                        "fabrics",
+                                        Text(
+                                            "names of fabrics",
+                                            "The fabrics it holds for; all of the quilt top without it.",
+                                            "B C D"
+                                        )
+                                    ),
+                                ]
+                            ),
+                        ]
+                    )
+                ),
+                new Key(
+                    "scraps",
+                    YesOrNo(
+                        "a list for scraps",
+                        "Whether the booklet also counts all pieces by what their fabrics are for, for makers who use up scraps."
+                    )
                 ),
                 new Key(
                     "notes",
