@@ -1,6 +1,7 @@
 using PatternPress.Pdf.Content;
 using PatternPress.Pdf.Files;
 using PatternPress.Pdf.Fonts;
+using PatternPress.Pdf.Images;
 using PatternPress.Pdf.Structure;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Pages;
@@ -32,13 +33,15 @@ public sealed class PdfWriter(PdfOptions? options = null) : IPagesWriter
             .Pages.Select(page => new WrittenPage(page, objects.AddPage(page.Paper)))
             .ToList();
         var links = new Links(objects, document.Anchors, pages);
+        var images = new ImageTable(options);
         foreach (var page in pages)
         {
-            var painter = new PagePainter(page, fonts, structure, links, options);
+            var painter = new PagePainter(page, fonts, images, structure, links, options);
             page.Dictionary.Elements["/Contents"] = objects.AddStream(painter.Paint()).Reference;
         }
 
         fonts.WriteTo(objects, pages);
+        images.WriteTo(objects, pages);
         structure.WriteTo(pdf);
         Bookmarks.WriteTo(pdf, document.Anchors, pages);
         using var saved = new MemoryStream();

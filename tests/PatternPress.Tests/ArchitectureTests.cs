@@ -10,12 +10,13 @@ public sealed partial class ArchitectureTests
     {
         ["Source"] = [],
         ["Typesetting"] = [],
+        ["Imaging"] = [],
         ["Quilting"] = ["Source"],
         ["Proofing"] = ["Quilting"],
         ["Pdf"] = ["Typesetting"],
         ["ReadBack"] = ["Typesetting"],
         ["Booklet"] = ["Quilting", "Typesetting"],
-        ["Cli"] = ["Booklet", "Pdf", "Proofing", "ReadBack"],
+        ["Cli"] = ["Booklet", "Imaging", "Pdf", "Proofing", "ReadBack"],
     };
 
     private static IEnumerable<string> Projects() => _allowed.Keys;
@@ -102,6 +103,15 @@ public sealed partial class ArchitectureTests
                     .Contains("PDFsharp", StringComparison.Ordinal)
             )
             .ShouldBe(["Pdf"]);
+
+    [Test]
+    public void One_project_alone_knows_the_imaging_library() =>
+        Projects()
+            .Where(p =>
+                File.ReadAllText(Path.Combine(FolderOf(p), $"PatternPress.{p}.csproj"))
+                    .Contains("SkiaSharp", StringComparison.Ordinal)
+            )
+            .ShouldBe(["Imaging"]);
 
     [GeneratedRegex(
         @"\b(Console|File|Directory|Environment)\.[A-Z]|\bDateTime(Offset)?\.(Now|UtcNow|Today)|\bStopwatch\b|\bGuid\.NewGuid|\bnew Random\b"

@@ -83,17 +83,21 @@ public static class BlockPicture
     {
         FigureStyle style = draft.Style;
         bool hatched = marking == BlockMarking.Letters || style.IsBlackOnly;
-        foreach (var same in patches.GroupBy(p => p.Fabric))
+        foreach (
+            var same in patches.GroupBy(p =>
+                (p.Fabric, Degrees: hatched ? 0 : palette[p.Fabric].PrintDegrees(p.Print))
+            )
+        )
         {
-            FabricLook look = palette[same.Key];
+            FabricLook look = palette[same.Key.Fabric];
             VectorPath path = Paths.Closed(same.Select(p => p.Placed()), scale, by);
-            draft.Area(path, look.Color, hatch: hatched ? look.Hatch : null);
-            if (!hatched && look.Print is not null)
+            if (hatched)
             {
-                foreach (HatchFill print in look.Print.On(look.Color, scale))
-                {
-                    draft.Area(path, hatch: print);
-                }
+                draft.Area(path, look.Color, hatch: look.Hatch);
+            }
+            else
+            {
+                ClothPainter.Paint(draft, path, look, scale, by, same.Key.Degrees);
             }
         }
         var seams = new SeamLines();

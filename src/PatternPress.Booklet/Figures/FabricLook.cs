@@ -1,3 +1,4 @@
+using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Model;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Drawings;
@@ -19,6 +20,15 @@ public sealed record FabricLook(
     Ink LetterInk
 )
 {
+    /// <summary>The designer's picture of it, drawn instead of the print; null for none and where only black is printed.</summary>
+    public FabricCloth? Cloth { get; init; }
+
+    /// <summary>Whether the print has an up, so that it turns with the pieces it is on.</summary>
+    public bool IsDirectional { get; init; }
+
+    /// <summary>How the print lies on a piece, in degrees; the same for all where it has no up.</summary>
+    public int PrintDegrees(Turn piece) => IsDirectional ? piece.Degrees : 0;
+
     /// <summary>The wrong side of the fabric: the colour washed out.</summary>
     public Ink WrongSide => Color.MixedWith(Ink.White, 0.72);
 

@@ -34,14 +34,7 @@ public static class FabricSwatch
         if (halves)
         {
             Box left = new(box.X, box.Y, box.Width / 2, box.Height);
-            draft.Area(Paths.Of(left), look.Color);
-            if (look.Print is not null)
-            {
-                foreach (HatchFill print in look.Print.On(look.Color, PointsPerInch))
-                {
-                    draft.Area(Paths.Of(left), hatch: print);
-                }
-            }
+            ClothPainter.Paint(draft, Paths.Of(left), look, PointsPerInch, new(left.X, left.Y));
         }
         draft.Area(Paths.Of(right), look.Color, hatch: look.Hatch);
         draft.Area(Paths.Of(box), stroke: style.Pen(style.Seam) with { Join = StrokeJoin.Miter });

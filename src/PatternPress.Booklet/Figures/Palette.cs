@@ -39,7 +39,14 @@ public sealed class Palette
         return new(
             [
                 .. fabrics.Select(
-                    (fabric, i) => LookOf(fabric, hatches[i].Hatch, hatches[i].Scale, style)
+                    (fabric, i) =>
+                        LookOf(
+                            fabric,
+                            hatches[i].Hatch,
+                            hatches[i].Scale,
+                            FabricCloth.Of(fabric),
+                            style
+                        )
                 ),
             ],
             style
@@ -53,13 +60,25 @@ public sealed class Palette
                 .. pattern.Fabrics.Select(fabric =>
                 {
                     FabricLook look = this[fabric.Key];
-                    return LookOf(fabric, look.Hatch.Hatch, look.Hatch.Scale, style);
+                    return LookOf(
+                        fabric,
+                        look.Hatch.Hatch,
+                        look.Hatch.Scale,
+                        look.Cloth ?? FabricCloth.Of(fabric),
+                        style
+                    );
                 }),
             ],
             style
         );
 
-    private static FabricLook LookOf(Fabric fabric, Hatch hatch, double scale, FigureStyle style)
+    private static FabricLook LookOf(
+        Fabric fabric,
+        Hatch hatch,
+        double scale,
+        FabricCloth? cloth,
+        FigureStyle style
+    )
     {
         if (style.IsBlackOnly)
         {
@@ -81,7 +100,11 @@ public sealed class Palette
             PrintTexture.Of(fabric.Print, fabric.Directional),
             new HatchFill(hatch, HatchInk(color, letters), scale),
             letters
-        );
+        )
+        {
+            Cloth = cloth,
+            IsDirectional = fabric.Directional,
+        };
     }
 
     // No stronger than the lines of a figure must be (contrast 3 : 1), so that colour and letter stay in front.

@@ -41,7 +41,8 @@ public sealed record PrintTexture(string Word, ImmutableArray<PrintLayer> Layers
 
     /// <summary>The fills that draw the print on a fabric, back to front; none where the scale is too small.</summary>
     /// <param name="pointsPerInch">How large an inch of the quilt is on paper.</param>
-    public IEnumerable<HatchFill> On(Ink color, double pointsPerInch)
+    /// <param name="degrees">How far the print is turned, clockwise.</param>
+    public IEnumerable<HatchFill> On(Ink color, double pointsPerInch, int degrees = 0)
     {
         double repeat = Math.Clamp(RepeatInches * pointsPerInch, 0, 9);
         if (repeat < LeastRepeat)
@@ -55,7 +56,14 @@ public sealed record PrintTexture(string Word, ImmutableArray<PrintLayer> Layers
             {
                 Layers =
                 [
-                    .. layer.Hatch.Layers.OfType<HatchLayer.Lines>().Select(l => Scaled(l, scale)),
+                    .. layer
+                        .Hatch.Layers.OfType<HatchLayer.Lines>()
+                        .Select(l =>
+                            Scaled(l, scale) with
+                            {
+                                Degrees = (l.Degrees + degrees) % 360,
+                            }
+                        ),
                 ],
             };
             yield return new HatchFill(hatch, layer.InkOn(color));
@@ -63,7 +71,7 @@ public sealed record PrintTexture(string Word, ImmutableArray<PrintLayer> Layers
     }
 
     // The texture shrinks with the quilt, its lines only down to what prints.
-    private static HatchLayer Scaled(HatchLayer.Lines lines, double scale) =>
+    private static HatchLayer.Lines Scaled(HatchLayer.Lines lines, double scale) =>
         lines with
         {
             Spacing = Math.Round(lines.Spacing * scale, 3),

@@ -78,17 +78,11 @@ public static class QuiltPicture
         Spot by
     )
     {
-        foreach ((string fabric, VectorPath path) in FabricPaths(flat, palette, scale, by))
+        foreach (
+            (string fabric, int degrees, VectorPath path) in PrintPaths(flat, palette, scale, by)
+        )
         {
-            FabricLook look = palette[fabric];
-            draft.Area(path, look.Color);
-            if (look.Print is not null)
-            {
-                foreach (HatchFill print in look.Print.On(look.Color, scale))
-                {
-                    draft.Area(path, hatch: print);
-                }
-            }
+            ClothPainter.Paint(draft, path, palette[fabric], scale, by, degrees);
         }
     }
 
@@ -98,25 +92,49 @@ public static class QuiltPicture
         Palette palette,
         double scale,
         Spot by
+    ) => Outlines(flat, palette, scale, by, _ => 0).Select(o => (o.Fabric, o.Path));
+
+    /// <summary>The same, apart where the print lies another way.</summary>
+    private static IEnumerable<(string Fabric, int Degrees, VectorPath Path)> PrintPaths(
+        FlatQuilt flat,
+        Palette palette,
+        double scale,
+        Spot by
+    ) => Outlines(flat, palette, scale, by, p => palette[p.Fabric].PrintDegrees(p.Print));
+
+    private static IEnumerable<(string Fabric, int Degrees, VectorPath Path)> Outlines(
+        FlatQuilt flat,
+        Palette palette,
+        double scale,
+        Spot by,
+        Func<FlatQuilt.FlatPatch, int> degreesOf
     )
     {
-        var lines = new Dictionary<string, SeamLines>();
+        var lines = new Dictionary<string, SortedDictionary<int, SeamLines>>();
         var others = new List<string>();
         foreach (FlatQuilt.FlatPatch patch in flat.Patches)
         {
-            if (!lines.TryGetValue(patch.Fabric, out SeamLines? of))
+            if (!lines.TryGetValue(patch.Fabric, out SortedDictionary<int, SeamLines>? ways))
             {
-                lines.Add(patch.Fabric, of = new SeamLines());
+                lines.Add(patch.Fabric, ways = []);
                 others.Add(patch.Fabric);
+            }
+            int degrees = degreesOf(patch);
+            if (!ways.TryGetValue(degrees, out SeamLines? of))
+            {
+                ways.Add(degrees, of = new SeamLines());
             }
             of.Add(patch.Corners, patch.By);
         }
         IEnumerable<string> known = palette.Looks.Select(look => look.Key).Distinct();
         foreach (string fabric in known.Concat(others).Distinct())
         {
-            if (lines.TryGetValue(fabric, out SeamLines? of))
+            if (lines.TryGetValue(fabric, out SortedDictionary<int, SeamLines>? ways))
             {
-                yield return (fabric, Paths.Closed(of.Outline(), scale, by));
+                foreach ((int degrees, SeamLines of) in ways)
+                {
+                    yield return (fabric, degrees, Paths.Closed(of.Outline(), scale, by));
+                }
             }
         }
     }

@@ -4,7 +4,7 @@ using PatternPress.Quilting.Compiling;
 
 namespace PatternPress.Cli.Files;
 
-/// <summary>SHA-256 of all that decides what is printed: the program, the pattern's file and the house's.</summary>
+/// <summary>SHA-256 of all that decides what is printed: the program, the pattern's file, its pictures and the house's file.</summary>
 internal static class Fingerprints
 {
     public static ImmutableArray<(string Name, string Digest)> Of(
@@ -15,10 +15,13 @@ internal static class Fingerprints
     {
         string pattern = compilation.Tree.Source.File;
         string house = Path.Combine(templates, "house.yaml");
+        string folder = Path.GetDirectoryName(Path.Combine(directory, pattern)) ?? directory;
         return
         [
             ($"patternpress {ProgramVersion.Text}", OfFiles(Program())),
             (pattern, OfFiles([Path.Combine(directory, pattern)])),
+            .. PicturesOf(compilation)
+                .Select(picture => (picture, OfFiles([Path.Combine(folder, picture)]))),
             (Path.GetFileName(house), OfFiles([house])),
             (
                 $"{Path.GetFileName(templates)}, all files",
@@ -26,6 +29,13 @@ internal static class Fingerprints
             ),
         ];
     }
+
+    private static IEnumerable<string> PicturesOf(Compilation compilation) =>
+        (compilation.Pattern?.Fabrics ?? [])
+            .Select(fabric => fabric.Cloth?.File)
+            .OfType<string>()
+            .Distinct()
+            .Order(StringComparer.Ordinal);
 
     // Our own assemblies; in a single file there is but that.
     private static IEnumerable<string> Program()

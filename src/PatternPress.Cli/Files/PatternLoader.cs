@@ -26,7 +26,15 @@ internal static class PatternLoader
                 file,
                 ReadBounded(Path.Combine(directory, file), file)
             );
-            return WithTexts(Compiler.Compile(PatternFiles.IdOf(file), tree, house));
+            string folder = Path.GetDirectoryName(Path.Combine(directory, file)) ?? directory;
+            return WithTexts(
+                Compiler.Compile(
+                    PatternFiles.IdOf(file),
+                    tree,
+                    house,
+                    new PictureFiles(Path.GetFullPath(folder))
+                )
+            );
         }
 
         // One file alone does without the machinery of many, which takes as long to start as the file takes.

@@ -8,7 +8,8 @@ sealed record GraphicsState
 {
     public static readonly GraphicsState Initial = new();
 
-    public Ink Fill { get; init; } = Ink.Black;
+    /// <summary>None where the fill is no ink.</summary>
+    public Ink? Fill { get; init; } = Ink.Black;
 
     public Ink Pen { get; init; } = Ink.Black;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Pdf.Fonts;
+using PatternPress.Pdf.Images;
 using PatternPress.Pdf.Structure;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Drawings;
@@ -15,6 +16,7 @@ namespace PatternPress.Pdf.Content;
 sealed class PagePainter(
     WrittenPage page,
     FontTable fonts,
+    ImageTable images,
     StructureTree structure,
     Links links,
     PdfOptions options
@@ -293,12 +295,17 @@ sealed class PagePainter(
 
     void Path(PageItem.Path path)
     {
-        if (path.Outline.IsEmpty || (path.Fill is null && path.Stroke is null))
+        var filled = path.Fill is not null || path.Image is not null;
+        if (path.Outline.IsEmpty || (!filled && path.Stroke is null))
         {
             return;
         }
 
-        if (path.Fill is { } fill)
+        if (path.Image is { } image)
+        {
+            SetFill(image);
+        }
+        else if (path.Fill is { } fill)
         {
             SetFill(fill);
         }
@@ -310,12 +317,12 @@ sealed class PagePainter(
 
         Outline(path.Outline);
         stream.Operator(
-            (path.Fill, path.Stroke, path.EvenOdd) switch
+            (filled, path.Stroke, path.EvenOdd) switch
             {
-                (not null, not null, false) => "B",
-                (not null, not null, true) => "B*",
-                (not null, null, false) => "f",
-                (not null, null, true) => "f*",
+                (true, not null, false) => "B",
+                (true, not null, true) => "B*",
+                (true, null, false) => "f",
+                (true, null, true) => "f*",
                 _ => "S",
             }
         );
@@ -368,6 +375,14 @@ sealed class PagePainter(
             stream.Colour(ink, "g", "rg");
             state = state with { Fill = ink };
         }
+    }
+
+    void SetFill(ImageFill image)
+    {
+        var index = images.IndexOf(image, page.Page.Paper.Height.Value);
+        page.TilesUsed.Add(index);
+        stream.Operator($"/Pattern cs /P{index} scn");
+        state = state with { Fill = null };
     }
 
     void SetStroke(Stroke stroke)

@@ -45,6 +45,15 @@ sealed class PdfObjects(PdfDocument document, bool compressed)
         return stream;
     }
 
+    /// <summary>A stream whose content is packed already, by the filter named.</summary>
+    public PdfDictionary AddPacked(byte[] content, string filter)
+    {
+        var stream = AddDictionary();
+        stream.Elements.SetName("/Filter", filter);
+        stream.CreateStream(content);
+        return stream;
+    }
+
     public PdfArray Array(params IEnumerable<PdfItem> items) => new(Document, [.. items]);
 
     public PdfArray Numbers(params IEnumerable<double> numbers) =>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Pictures;
 using PatternPress.Quilting.Reading;
 using PatternPress.Quilting.Resolving;
 using PatternPress.Quilting.Rules;
@@ -16,10 +17,16 @@ public static class Compiler
     /// <param name="id">The pattern's short name, from its file name.</param>
     /// <param name="tree">The pattern's file.</param>
     /// <param name="house">The house's rules; null for the built-in ones.</param>
-    public static Compilation Compile(string id, SyntaxTree tree, SyntaxTree? house)
+    /// <param name="pictures">The pictures beside the pattern's file; null to look at none, since no number depends on them.</param>
+    public static Compilation Compile(
+        string id,
+        SyntaxTree tree,
+        SyntaxTree? house,
+        IPictureFiles? pictures = null
+    )
     {
         var reading = new DiagnosticList();
-        Pattern? pattern = PatternReader.ReadDespiteErrors(id, tree, house, reading);
+        Pattern? pattern = PatternReader.ReadDespiteErrors(id, tree, house, reading, pictures);
         if (pattern is null || reading.HasErrors)
         {
             if (pattern is not null && tree.IsComplete)

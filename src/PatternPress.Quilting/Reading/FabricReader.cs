@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Pictures;
 using PatternPress.Quilting.Rules;
 using PatternPress.Source.Syntax;
 
@@ -38,11 +39,17 @@ internal static class FabricReader
             {
                 continue;
             }
+            Cloth? cloth = ClothReader.Read(value, context);
             // A color of the wrong form was reported with the shape of the file.
-            _ = Color.TryParse(
-                ReadContext.Text(value, "color")?.Value.Trim() ?? "",
-                out Color color
-            );
+            if (
+                !Color.TryParse(
+                    ReadContext.Text(value, "color")?.Value.Trim() ?? "",
+                    out Color color
+                ) && cloth is not null
+            )
+            {
+                color = MeanColor.Of(cloth.Picture);
+            }
             (Length From, Length? To)? width = context.MeasureRange(
                 value,
                 "usable-width",
@@ -65,6 +72,7 @@ internal static class FabricReader
                 )
                 {
                     Panel = PanelReader.Read(value["buy"], $"fabric \"{key}\"", context),
+                    Cloth = cloth,
                 }
             );
         }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Pictures;
 using PatternPress.Source;
 using PatternPress.Source.Diagnostics;
 using PatternPress.Source.Shapes;
@@ -13,16 +14,18 @@ public static class PatternReader
     /// <param name="id">The pattern's short name, from its file name.</param>
     /// <param name="tree">The pattern's file.</param>
     /// <param name="house">House defaults; null for the built-in ones.</param>
+    /// <param name="pictures">The pictures beside the file; null to look at none.</param>
     /// <param name="findings">Everything found wrong is added, the tree's own findings included.</param>
     /// <returns>The pattern, or null where errors were found.</returns>
     public static Pattern? Read(
         string id,
         SyntaxTree tree,
         SyntaxTree? house,
-        DiagnosticList findings
+        DiagnosticList findings,
+        IPictureFiles? pictures = null
     )
     {
-        Pattern? pattern = ReadDespiteErrors(id, tree, house, findings);
+        Pattern? pattern = ReadDespiteErrors(id, tree, house, findings, pictures);
         return findings.HasErrors ? null : pattern;
     }
 
@@ -34,7 +37,8 @@ public static class PatternReader
         string id,
         SyntaxTree tree,
         SyntaxTree? house,
-        DiagnosticList findings
+        DiagnosticList findings,
+        IPictureFiles? pictures = null
     )
     {
         findings.AddRange(tree.Diagnostics);
@@ -43,6 +47,7 @@ public static class PatternReader
         var context = new ReadContext(findings)
         {
             IsComplete = tree.IsComplete,
+            Pictures = pictures ?? NoPictureFiles.Instance,
             Named = (
                 Names(sections, "fabrics"),
                 Names(sections, "blocks"),

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Pictures;
 using PatternPress.Quilting.Rules;
 using PatternPress.Source;
 using PatternPress.Source.Diagnostics;
@@ -21,6 +22,9 @@ internal sealed class ReadContext(DiagnosticList findings)
 
     // All measures so far are whole multiples of an inch divided by this.
     private long _commonPart = 1;
+
+    /// <summary>The pictures beside the pattern's file.</summary>
+    public IPictureFiles Pictures { get; init; } = NoPictureFiles.Instance;
 
     /// <summary>Unit of numbers written without one.</summary>
     public LengthUnit Unit { get; set; } = LengthUnit.Inch;

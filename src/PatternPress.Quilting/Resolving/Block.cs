@@ -35,10 +35,10 @@ public sealed record BlockUnit(UnitRegion Region, DrawnUnit Drawn, Rect Place)
         foreach (RolePatch patch in form.Patches)
         {
             Polygon turned = patch.Shape.Turned(Drawn.Turn, form.Width, form.Height);
-            yield return new Patch(
-                turned.MoveBy(Place.UpperLeft),
-                fabrics[Drawn.Parts[patch.Role]]
-            );
+            yield return new Patch(turned.MoveBy(Place.UpperLeft), fabrics[Drawn.Parts[patch.Role]])
+            {
+                PrintTurn = Drawn.Turn,
+            };
         }
     }
 }

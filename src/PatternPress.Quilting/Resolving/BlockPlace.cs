@@ -16,7 +16,10 @@ public sealed record BlockPlace(int Row, int Column, ColoredBlock Block, Turn Tu
             yield return new Patch(
                 Place.ToPolygon(),
                 Block.Coloring.Fabrics[Model.Coloring.PlainPart]
-            );
+            )
+            {
+                PrintTurn = Turn,
+            };
             yield break;
         }
         foreach (BlockUnit unit in Block.Block.Units)
@@ -27,6 +30,7 @@ public sealed record BlockPlace(int Row, int Column, ColoredBlock Block, Turn Tu
                 yield return patch with
                 {
                     Shape = turned.MoveBy(Place.UpperLeft),
+                    PrintTurn = patch.PrintTurn + Turn,
                 };
             }
         }

@@ -60,4 +60,10 @@ public sealed record Quilt(
 }
 
 /// <summary>One visible patch of fabric, finished, in quilt coordinates.</summary>
-public sealed record Patch(Polygon Shape, string Fabric);
+public sealed record Patch(Polygon Shape, string Fabric)
+{
+    /// <summary>
+    /// How its print lies where pieces are cut with the print upright: turned as the unit and the block it is in.
+    /// </summary>
+    public Turn PrintTurn { get; init; }
+}

@@ -109,20 +109,31 @@ public static class JsonSchemaWriter
             WriteWords(json, "required", required);
         }
 
-        if (map.ExactlyOneOf.Length > 0)
-        {
-            json.WriteStartArray("oneOf");
-            foreach (var name in map.ExactlyOneOf)
-            {
-                json.WriteStartObject();
-                WriteWords(json, "required", [name]);
-                json.WriteEndObject();
-            }
+        WriteAlternatives(json, "oneOf", map.ExactlyOneOf);
+        WriteAlternatives(json, "anyOf", map.OneOrMoreOf);
+        json.WriteBoolean("additionalProperties", false);
+    }
 
-            json.WriteEndArray();
+    private static void WriteAlternatives(
+        Utf8JsonWriter json,
+        string how,
+        ImmutableArray<string> names
+    )
+    {
+        if (names.IsEmpty)
+        {
+            return;
         }
 
-        json.WriteBoolean("additionalProperties", false);
+        json.WriteStartArray(how);
+        foreach (var name in names)
+        {
+            json.WriteStartObject();
+            WriteWords(json, "required", [name]);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     /// <summary>

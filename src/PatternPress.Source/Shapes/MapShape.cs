@@ -9,6 +9,9 @@ public sealed record MapShape(string What, string Description, ImmutableArray<Ke
     /// <summary>Keys of which exactly one must be given; empty for none.</summary>
     public ImmutableArray<string> ExactlyOneOf { get; init; } = [];
 
+    /// <summary>Keys of which at least one must be given; empty for none. The first is the usual one.</summary>
+    public ImmutableArray<string> OneOrMoreOf { get; init; } = [];
+
     /// <summary>The key of a name, or null.</summary>
     public Key? Find(string name)
     {
@@ -60,6 +63,7 @@ public sealed record MapShape(string What, string Description, ImmutableArray<Ke
         {
             Keys = keys.MoveToImmutable(),
             ExactlyOneOf = [],
+            OneOrMoreOf = [],
         };
     }
 }

@@ -381,8 +381,7 @@ public sealed class PatternShape
                         )
                         {
                             Examples = ["#15233b"],
-                        },
-                        Required: true
+                        }
                     ),
                     new Key(
                         "print",
@@ -412,16 +411,12 @@ public sealed class PatternShape
                             "What the fabric is bought as; by the yard without it."
                         )
                     ),
-                    new Key(
-                        "swatch",
-                        Text(
-                            "a swatch",
-                            "A picture of the fabric, beside the pattern's file.",
-                            "ink.png"
-                        )
-                    ),
+                    new Key("image", Image()),
                 ]
             )
+            {
+                OneOrMoreOf = ["color", "image"],
+            }
         )
         {
             AtLeastOne = true,
@@ -465,6 +460,45 @@ public sealed class PatternShape
                 ),
             ]
         );
+
+    private static EitherShape Image()
+    {
+        TextShape file = Text(
+            "an image file",
+            "A PNG or JPEG of the print, by its path from the pattern's folder; taken as 4 in wide.",
+            "swatches/ink.jpg"
+        );
+        return new(
+            "an image",
+            "The designer's picture of the print: a file, or a file and how wide the cloth in it is.",
+            [
+                file,
+                new MapShape(
+                    "an image",
+                    "A file and how wide the cloth in it is.",
+                    [
+                        new Key(
+                            "file",
+                            file with
+                            {
+                                Description =
+                                    "A PNG or JPEG of the print, by its path from the pattern's folder.",
+                            },
+                            Required: true
+                        ),
+                        new Key(
+                            "width",
+                            Measure(
+                                "a width of cloth",
+                                "How wide the cloth in the image is, so that it is drawn at its true scale.",
+                                "4 in"
+                            )
+                        ),
+                    ]
+                ),
+            ]
+        );
+    }
 
     private NamesShape Blocks() =>
         new(

@@ -146,6 +146,16 @@ public sealed class ShapeChecker
         }
 
         CheckExactlyOne(map, shape, place);
+        if (
+            shape.OneOrMoreOf is [var usual, ..]
+            && shape.Find(usual) is { } missing
+            && !shape.OneOrMoreOf.Any(name =>
+                map.Find(name) is not null || meant?.Contains(name) == true
+            )
+        )
+        {
+            diagnostics.Add(ShapeFaults.MissingKey(place.Owner, missing, place.Subject));
+        }
     }
 
     private void CheckExactlyOne(MapNode map, MapShape shape, Place place)

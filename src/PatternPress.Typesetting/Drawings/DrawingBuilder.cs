@@ -14,17 +14,19 @@ public sealed class DrawingBuilder
         return this;
     }
 
-    /// <summary>An area with any of a flat fill, a hatch and an outline.</summary>
+    /// <summary>An area with any of a flat fill, a hatch, an outline and an image.</summary>
     public DrawingBuilder Area(
         VectorPath path,
         Ink? fill = null,
         Stroke? stroke = null,
-        HatchFill? hatch = null
+        HatchFill? hatch = null,
+        ImageFill? image = null
     ) =>
         Add(
             new Mark.Outline(path)
             {
                 Fill = fill,
+                Image = image,
                 Hatch = hatch,
                 Stroke = stroke,
             }

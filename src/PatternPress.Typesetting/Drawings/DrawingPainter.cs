@@ -53,15 +53,18 @@ sealed class DrawingPainter
     void Paint(Mark.Outline mark, Transform toPage)
     {
         var path = mark.Path.Transformed(toPage);
+        var image = mark.Image is { } fill ? fill with { Tile = fill.Tile.Then(toPage) } : null;
         if (mark.Hatch is not { } hatch)
         {
-            items.Add(new PageItem.Path(path, mark.Fill, mark.Stroke, mark.EvenOdd));
+            items.Add(
+                new PageItem.Path(path, mark.Fill, mark.Stroke, mark.EvenOdd) { Image = image }
+            );
             return;
         }
 
-        if (mark.Fill is not null)
+        if (mark.Fill is not null || image is not null)
         {
-            items.Add(new PageItem.Path(path, mark.Fill, null, mark.EvenOdd));
+            items.Add(new PageItem.Path(path, mark.Fill, null, mark.EvenOdd) { Image = image });
         }
 
         var strokes = HatchPainter.Paint(hatch, path);

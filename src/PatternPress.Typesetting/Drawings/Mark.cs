@@ -6,10 +6,13 @@ namespace PatternPress.Typesetting.Drawings;
 /// <summary>One entry of a drawing's display list. Later marks cover earlier ones.</summary>
 public abstract record Mark
 {
-    /// <summary>A path filled, hatched and outlined, in that order.</summary>
+    /// <summary>A path filled, covered with an image, hatched and outlined, in that order.</summary>
     public sealed record Outline(VectorPath Path) : Mark
     {
         public Ink? Fill { get; init; }
+
+        /// <summary>Covers the flat fill; it scales with the drawing.</summary>
+        public ImageFill? Image { get; init; }
 
         public HatchFill? Hatch { get; init; }
 

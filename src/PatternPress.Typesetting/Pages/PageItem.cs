@@ -38,7 +38,11 @@ public abstract record PageItem
 
     /// <summary>An outline, filled, drawn or both; its points are in points from the page's upper left corner.</summary>
     public sealed record Path(VectorPath Outline, Ink? Fill, Stroke? Stroke, bool EvenOdd = false)
-        : PageItem;
+        : PageItem
+    {
+        /// <summary>Fills the outline instead of the ink, which shows where images cannot.</summary>
+        public ImageFill? Image { get; init; }
+    }
 
     /// <summary>Items of which only what lies inside the outline shows.</summary>
     public sealed record Clip(

@@ -38,40 +38,58 @@ public static class PagesAsSvg
             .Append(title is null ? ">" : " role=\"img\">")
             .Append(title is null ? "" : $"<title>{XmlText.Escape(title)}</title>")
             .Append('\n');
-        var clips = 0;
-        Write(svg, items, ref clips);
+        var names = 0;
+        Write(svg, items, ref names);
         return svg.Append("</svg>\n").ToString();
     }
 
-    static void Write(StringBuilder svg, IEnumerable<PageItem> items, ref int clips)
+    static void Write(StringBuilder svg, IEnumerable<PageItem> items, ref int names)
     {
         foreach (var item in items)
         {
             switch (item)
             {
                 case PageItem.Path path:
-                    Write(svg, path);
+                    Write(svg, path, ref names);
                     break;
                 case PageItem.Text text:
                     Write(svg, text);
                     break;
                 case PageItem.Clip clip:
-                    var name = $"c{++clips}";
+                    var name = $"c{++names}";
                     var rule = clip.EvenOdd ? " clip-rule=\"evenodd\"" : "";
                     svg.Append(
                         $"<clipPath id=\"{name}\"><path d=\"{Data(clip.Outline)}\"{rule}/></clipPath>"
                     );
                     svg.Append($"<g clip-path=\"url(#{name})\">\n");
-                    Write(svg, clip.Items, ref clips);
+                    Write(svg, clip.Items, ref names);
                     svg.Append("</g>\n");
                     break;
             }
         }
     }
 
-    static void Write(StringBuilder svg, PageItem.Path path)
+    static void Write(StringBuilder svg, PageItem.Path path, ref int names)
     {
-        svg.Append($"<path d=\"{Data(path.Outline)}\" fill=\"{path.Fill?.ToString() ?? "none"}\"");
+        var fill = path.Fill?.ToString() ?? "none";
+        if (path.Image is { } image)
+        {
+            var name = $"i{++names}";
+            var tile = image.Tile;
+            svg.Append(
+                    $"<pattern id=\"{name}\" width=\"1\" height=\"1\" patternUnits=\"userSpaceOnUse\""
+                )
+                .Append(
+                    $" patternTransform=\"matrix({N(tile.A)} {N(tile.B)} {N(tile.C)} {N(tile.D)} {N(tile.E)} {N(tile.F)})\">"
+                )
+                .Append("<image width=\"1\" height=\"1\" preserveAspectRatio=\"none\"")
+                .Append(
+                    $" href=\"data:{image.Image.MediaType};base64,{Convert.ToBase64String(image.Image.Encoded.AsSpan())}\"/></pattern>\n"
+                );
+            fill = $"url(#{name})";
+        }
+
+        svg.Append($"<path d=\"{Data(path.Outline)}\" fill=\"{fill}\"");
         if (path.EvenOdd)
         {
             svg.Append(" fill-rule=\"evenodd\"");

@@ -110,7 +110,7 @@ public sealed class PagesAsText : IPagesWriter
                 $"text {N(text.X)} {N(text.Baseline)} w {N(text.Width)} {text.Face} {N(text.Size)} {text.Ink}{Turned(text)} \"{text.Characters}\"",
             PageItem.SpanBegin { ActualText: { } actual } => $"span \"{actual}\"",
             PageItem.SpanBegin begin => $"span in {begin.Language}",
-            PageItem.Path path => $"path {Box(path.Outline)}{Fill(path)}{Pen(path)}",
+            PageItem.Path path => $"path {Box(path.Outline)}{Fill(path)}{Image(path)}{Pen(path)}",
             PageItem.Clip clip => $"clip {Box(clip.Outline)}",
             PageItem.Link link =>
                 $"link {N(link.Place.X)} {N(link.Place.Y)} {N(link.Place.Width)} x {N(link.Place.Height)} to {Target(link.Target)}",
@@ -138,6 +138,11 @@ public sealed class PagesAsText : IPagesWriter
             : $" turned {text.Degrees.ToString("0.##", CultureInfo.InvariantCulture)}";
 
     static string Fill(PageItem.Path path) => path.Fill is { } ink ? $" fill {ink}" : "";
+
+    static string Image(PageItem.Path path) =>
+        path.Image is { } image
+            ? $" image {image.Image.Name} {D(image.Width)} x {D(image.Height)} at {D(image.Tile.E)} {D(image.Tile.F)}"
+            : "";
 
     static string Pen(PageItem.Path path) =>
         path.Stroke is { } stroke

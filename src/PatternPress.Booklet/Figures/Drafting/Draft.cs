@@ -15,17 +15,18 @@ internal sealed class Draft(FigureStyle style)
 
     public DrawingBuilder Marks => _marks;
 
-    /// <summary>Fills, hatches or outlines a path.</summary>
+    /// <summary>Fills, hatches or outlines a path, or covers it with an image.</summary>
     public void Area(
         VectorPath path,
         Ink? fill = null,
         Stroke? stroke = null,
-        HatchFill? hatch = null
+        HatchFill? hatch = null,
+        ImageFill? image = null
     )
     {
         if (!path.IsEmpty)
         {
-            _marks.Area(path, fill, stroke, hatch);
+            _marks.Area(path, fill, stroke, hatch, image);
         }
     }
 

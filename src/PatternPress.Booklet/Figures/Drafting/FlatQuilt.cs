@@ -15,6 +15,9 @@ internal sealed class FlatQuilt
     /// <param name="Place">Index into the quilt's places; −1 for sashing, −2 for borders.</param>
     public readonly record struct FlatPatch(Spot[] Corners, Spot By, string Fabric, int Place)
     {
+        /// <summary>How its print lies where the print has an up.</summary>
+        public Turn Print { get; init; }
+
         public Spot[] Placed()
         {
             Spot by = By;
@@ -73,7 +76,10 @@ internal sealed class FlatQuilt
         [
             .. new BlockPlace(0, 0, block, turn, room)
                 .Patches()
-                .Select(p => new FlatPatch(ToSpots(p.Shape), default, p.Fabric, 0)),
+                .Select(p => new FlatPatch(ToSpots(p.Shape), default, p.Fabric, 0)
+                {
+                    Print = p.PrintTurn,
+                }),
         ];
     }
 

@@ -1,6 +1,7 @@
 using PatternPress.Booklet;
 using PatternPress.Quilting.Compiling;
 using PatternPress.Source.Syntax;
+using PatternPress.Tests.Imaging;
 
 namespace PatternPress.Tests.Booklet.Sections;
 
@@ -40,7 +41,8 @@ internal static class Manuscripts
         Compilation compilation = Compiler.Compile(
             id,
             tree,
-            SyntaxTree.Read("templates/house.yaml", BookletTemplates.Files["house.yaml"])
+            SyntaxTree.Read("templates/house.yaml", BookletTemplates.Files["house.yaml"]),
+            SamplePictures.Instance
         );
         compilation.Tables.ShouldNotBeNull(
             string.Join("\n", compilation.Diagnostics.Select(d => $"{d.Code} {d.Title} {d.Text}"))

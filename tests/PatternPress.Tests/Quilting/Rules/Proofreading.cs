@@ -4,6 +4,7 @@ using PatternPress.Quilting.Compiling;
 using PatternPress.Source;
 using PatternPress.Source.Diagnostics;
 using PatternPress.Source.Syntax;
+using PatternPress.Tests.Imaging;
 
 namespace PatternPress.Tests.Quilting.Rules;
 
@@ -14,7 +15,7 @@ internal static class Proofreading
     {
         SyntaxTree tree = SyntaxTree.Read(file, yaml);
         source = tree.Source;
-        Compilation compilation = Compiler.Compile("test", tree, null);
+        Compilation compilation = Compiler.Compile("test", tree, null, SamplePictures.Instance);
         return compilation.Tables is null
             ? compilation.Diagnostics
             :
