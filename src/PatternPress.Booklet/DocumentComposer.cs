@@ -37,6 +37,7 @@ public sealed class DocumentComposer
     public ImmutableArray<DocumentPlan> Plans => templates.Documents;
 
     /// <summary>Composes one document for one paper.</summary>
+    /// <param name="paper">The size of its pages.</param>
     /// <param name="own">A section that is not in the catalogue, for a document of another kind.</param>
     public ComposedDocument Compose(DocumentPlan plan, PaperSize paper, Section? own = null)
     {
@@ -64,7 +65,33 @@ public sealed class DocumentComposer
 
     /// <summary>What sections of one document are built from.</summary>
     internal SectionContext Begin(DocumentPlan plan, PaperSize paper) =>
-        new(manuscript, templates, plan, paper, [.. plan.Sections], palette, new DiagnosticList());
+        new(
+            manuscript,
+            templates,
+            plan,
+            paper,
+            [.. plan.Sections],
+            PaletteFor(plan.Printing),
+            new DiagnosticList()
+        );
+
+    /// <summary>The fabrics as a document prints them; hatches are the same in all.</summary>
+    private Lazy<Palette> PaletteFor(Printing printing)
+    {
+        double enlarged = templates.Looks.Variant(printing.Looks).Enlarged;
+        return !printing.BlackOnly && enlarged == 1
+            ? palette
+            : new Lazy<Palette>(() =>
+                palette.Value.With(
+                    FigureStyle.Colored with
+                    {
+                        IsBlackOnly = printing.BlackOnly,
+                        Enlarged = enlarged,
+                    },
+                    manuscript.Pattern
+                )
+            );
+    }
 
     private string TitleOf(DocumentPlan plan)
     {
@@ -126,13 +153,21 @@ public sealed class DocumentComposer
         var frame = new PageFrame(context.Paper, context.Theme.Margins)
         {
             Footer = Footer(plan, context),
-            FooterGap = 20.Pt,
+            FooterGap = Points.Min(20.Pt, context.Theme.Margins.Bottom.Scale(0.29)),
         };
         int first = 0;
         if (plan.Covered && sections.Length > 0)
         {
             sequences.Add(
-                new PageSequence(frame with { Footer = null }, new Stack(sections[0].Blocks))
+                new PageSequence(
+                    frame with
+                    {
+                        Footer = null,
+                        Bleed = plan.Printing.Bleed,
+                        Background = CoverGround(plan, context),
+                    },
+                    new Stack(sections[0].Blocks)
+                )
             );
             first = 1;
         }
@@ -171,6 +206,20 @@ public sealed class DocumentComposer
             );
             body.Clear();
         }
+    }
+
+    /// <summary>The ground of the cover, out to the bleed; none where the looks leave the paper white.</summary>
+    private static Drawing? CoverGround(DocumentPlan plan, SectionContext context)
+    {
+        if (context.Theme.InkOf(context.Theme.Forms.Cover) is not { } ink)
+        {
+            return null;
+        }
+        double width = (context.Paper.Width + (plan.Printing.Bleed * 2)).Value,
+            height = (context.Paper.Height + (plan.Printing.Bleed * 2)).Value;
+        return new DrawingBuilder()
+            .Area(VectorPath.Rectangle(0, 0, width, height), ink)
+            .ToDrawing(width, height);
     }
 
     private static readonly ImmutableArray<double> Densities = [1, 0.8, 0.62];

@@ -17,6 +17,12 @@ public sealed record PdfOptions
     /// </summary>
     public bool Compressed { get; init; } = true;
 
+    /// <summary>
+    /// Whether the file says what its content is and in which order it is read. A file for the printer alone, whose pages
+    /// stand in the order of printing, does not.
+    /// </summary>
+    public bool Tagged { get; init; } = true;
+
     /// <summary>Whether the file claims to follow PDF/UA-1 (ISO 14289-1).</summary>
     public bool ClaimsAccessibility { get; init; } = true;
 }

@@ -25,12 +25,12 @@ public sealed class PdfWriter(PdfOptions? options = null) : IPagesWriter
     public byte[] Write(TypesetDocument document)
     {
         using var pdf = new PdfDocument();
-        FileSettings.Apply(pdf, document.Information);
+        FileSettings.Apply(pdf, document.Information, options.Tagged);
         var objects = new PdfObjects(pdf, options.Compressed);
         var fonts = FontTable.Collect(document.Pages);
         var structure = new StructureTree(objects, document.Information.Language);
         var pages = document
-            .Pages.Select(page => new WrittenPage(page, objects.AddPage(page.Paper)))
+            .Pages.Select(page => new WrittenPage(page, objects.AddPage(page)))
             .ToList();
         var links = new Links(objects, document.Anchors, pages);
         var images = new ImageTable(options);
@@ -42,7 +42,11 @@ public sealed class PdfWriter(PdfOptions? options = null) : IPagesWriter
 
         fonts.WriteTo(objects, pages);
         images.WriteTo(objects, pages);
-        structure.WriteTo(pdf);
+        if (options.Tagged)
+        {
+            structure.WriteTo(pdf);
+        }
+
         Bookmarks.WriteTo(pdf, document.Anchors, pages);
         using var saved = new MemoryStream();
         pdf.Save(saved, closeStream: false);

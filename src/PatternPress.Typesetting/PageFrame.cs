@@ -38,6 +38,9 @@ public sealed record PageFrame(PaperSize Paper, Insets Margins)
     /// <summary>Drawn behind the whole first page instead of <see cref="Background"/> when the first page differs.</summary>
     public Drawing? FirstBackground { get; init; }
 
+    /// <summary>How far the background reaches past the edges of the sheet, to be trimmed off.</summary>
+    public Points Bleed { get; init; }
+
     /// <summary>The part of the sheet that the text may use.</summary>
     public PageRect Body =>
         new(Margins.Left, Margins.Top, Paper.Width - Margins.Across, Paper.Height - Margins.Down);

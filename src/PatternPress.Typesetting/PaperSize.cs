@@ -9,6 +9,15 @@ public readonly record struct PaperSize(Points Width, Points Height)
     /// <summary>210 × 297 mm (ISO 216).</summary>
     public static readonly PaperSize A4 = new(new(595_276), new(841_890));
 
+    /// <summary>
+    /// Half of the sheet, folded across its longer side: half-letter, or A5. Folded sheets of the ISO 216 series are cut to
+    /// whole millimetres: half of A4 is 148 mm wide, not 148.5.
+    /// </summary>
+    public PaperSize Half() => this == A4 ? A5 : new(Height / 2, Width);
+
+    /// <summary>148 × 210 mm (ISO 216).</summary>
+    public static readonly PaperSize A5 = new(new(419_528), new(595_276));
+
     /// <summary>The same sheet turned by a quarter.</summary>
     public PaperSize Turned() => new(Height, Width);
 }

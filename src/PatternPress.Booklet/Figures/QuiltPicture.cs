@@ -82,7 +82,15 @@ public static class QuiltPicture
             (string fabric, int degrees, VectorPath path) in PrintPaths(flat, palette, scale, by)
         )
         {
-            ClothPainter.Paint(draft, path, palette[fabric], scale, by, degrees);
+            if (draft.Style.IsBlackOnly)
+            {
+                // Hatches take the place of colours.
+                draft.Area(path, palette[fabric].Color, hatch: palette[fabric].Hatch);
+            }
+            else
+            {
+                ClothPainter.Paint(draft, path, palette[fabric], scale, by, degrees);
+            }
         }
     }
 

@@ -13,7 +13,8 @@ public static class AccentColor
     private const double LeastChroma = 12;
 
     /// <summary>The accent; null where no fabric has colour enough.</summary>
-    public static Ink? From(IEnumerable<Fabric> fabrics)
+    /// <param name="tint">The ground of notes and heads of tables, on which it must be read too.</param>
+    public static Ink? From(IEnumerable<Fabric> fabrics, Ink? tint = null)
     {
         Color? best = null;
         double bestScore = 0;
@@ -32,17 +33,22 @@ public static class AccentColor
                 bestScore = score;
             }
         }
-        return best is { } color ? Darken(color) : null;
+        return best is { } color ? Darken(color, tint ?? Ink.White) : null;
     }
 
-    /// <summary>The colour itself, or the lightest darker shade of it that reads on white.</summary>
-    internal static Ink Darken(Color color)
+    /// <summary>
+    /// The colour itself, or the lightest darker shade of it that reads on white, on a tint, and on its own pale mixture.
+    /// </summary>
+    internal static Ink Darken(Color color, Ink tint)
     {
         var ink = new Ink(color.Red, color.Green, color.Blue);
         for (int step = 0; step <= 50; step++)
         {
             Ink shade = ink.MixedWith(Ink.Black, step * 0.02);
-            if (shade.ContrastWith(Ink.White) >= Contrast.Text)
+            if (
+                shade.ContrastWith(tint) >= Contrast.Text
+                && shade.ContrastWith(shade.MixedWith(Ink.White, 0.9)) >= Contrast.Text
+            )
             {
                 return shade;
             }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Rules;
 using PatternPress.Source.Diagnostics;
 using PatternPress.Source.Shapes;
@@ -21,17 +22,128 @@ public sealed class LooksReader
 
     private readonly DiagnosticList diagnostics = new();
 
+    private static readonly (string Word, Ground Ground)[] _grounds =
+    [
+        ("none", Ground.None),
+        ("tint", Ground.Tint),
+        ("pale", Ground.Pale),
+        ("accent", Ground.Accent),
+    ];
+
     private LooksReader() { }
 
-    public static PageLooks Read(SyntaxTree tree, out ImmutableArray<Diagnostic> diagnostics)
+    /// <summary>Reads looks that stand in one file.</summary>
+    public static PageLooks Read(SyntaxTree tree, out ImmutableArray<Diagnostic> diagnostics) =>
+        Read(tree, _ => null, null, out diagnostics);
+
+    /// <summary>Reads looks that may begin with those of another file.</summary>
+    /// <param name="tree">The house's own looks: what they hold counts more.</param>
+    /// <param name="find">The file of a style by its name; null where there is none.</param>
+    /// <param name="style">The style to begin with; null for the one that the house's looks name.</param>
+    public static PageLooks Read(
+        SyntaxTree tree,
+        Func<string, SyntaxTree?> find,
+        string? style,
+        out ImmutableArray<Diagnostic> diagnostics
+    )
     {
         var reader = new LooksReader();
-        reader.diagnostics.AddRange(tree.Diagnostics);
-        reader.diagnostics.AddRange(ShapeChecker.Check(tree, Shape));
-        PageLooks looks = reader.ReadLooks(tree.Root as MapNode);
-        diagnostics = reader.diagnostics.ToImmutable();
-        return looks;
+        var layers = new List<MapNode>();
+        reader.Check(tree);
+        ScalarNode? chosen = (tree.Root as MapNode)?["style"] as ScalarNode;
+        if ((style ?? chosen?.Value) is { } name)
+        {
+            if (find(name) is { } named)
+            {
+                reader.Check(named);
+                Add(named.Root);
+            }
+            else if (chosen is not null)
+            {
+                reader.Report(chosen, "the name of a file in templates/looks");
+            }
+        }
+        Add(tree.Root);
+        PageLooks looks = reader.ReadLooks(layers, null);
+        var variants = ImmutableSortedDictionary.CreateBuilder<string, PageLooks>(
+            StringComparer.Ordinal
+        );
+        foreach (
+            string variant in layers
+                .Select(layer => layer["variants"])
+                .OfType<MapNode>()
+                .SelectMany(map => map.Entries)
+                .Select(entry => entry.Key.Value)
+                .Distinct()
+        )
+        {
+            variants[variant] = reader.ReadLooks(
+                layers,
+                [
+                    .. layers
+                        .Select(layer => (layer["variants"] as MapNode)?[variant])
+                        .OfType<MapNode>(),
+                ]
+            );
+        }
+        // A value that several variants take over is wrong once.
+        diagnostics =
+        [
+            .. reader.diagnostics.ToImmutable().DistinctBy(d => (d.Code, d.Primary.Span, d.Title)),
+        ];
+        return looks with { Variants = variants.ToImmutable() };
+
+        void Add(Node? root)
+        {
+            if (root is MapNode map)
+            {
+                layers.Add(map);
+            }
+        }
     }
+
+    private void Check(SyntaxTree tree)
+    {
+        diagnostics.AddRange(tree.Diagnostics);
+        diagnostics.AddRange(ShapeChecker.Check(tree, Shape));
+    }
+
+    private static ImmutableArray<Key> OwnKeys { get; } =
+    [
+        new Key("margins", Map("the margins", "left", "right", "top", "bottom")),
+        new Key("families", Map("the families", "text", "display")),
+        new Key("colors", Map("the colors", "text", "muted", "rule", "tint", "accent")),
+        new Key("rhythm", Text("a distance in points")),
+        new Key("tables", Map("the tables", "head", "rules")),
+        new Key("notes", Map("the notes", "shape")),
+        new Key("cover", Map("the cover", "ground")),
+        new Key(
+            "styles",
+            new NamesShape(
+                "the styles",
+                "Kinds of text.",
+                Text("a style's name"),
+                Map(
+                    "a style",
+                    "family",
+                    "size",
+                    "leading",
+                    "before",
+                    "after",
+                    "bold",
+                    "italic",
+                    "color",
+                    "align",
+                    "spacing",
+                    "capitals",
+                    "figures",
+                    "keep",
+                    "indent",
+                    "rule"
+                )
+            )
+        ),
+    ];
 
     /// <summary>What the file may hold.</summary>
     private static MapShape Shape { get; } =
@@ -39,31 +151,18 @@ public sealed class LooksReader
             "the looks",
             "What the pages look like.",
             [
-                new Key("margins", Map("the margins", "left", "right", "top", "bottom")),
-                new Key("families", Map("the families", "text", "display")),
-                new Key("colors", Map("the colors", "text", "muted", "rule", "tint", "accent")),
+                new Key("style", Text("a style's name")),
+                .. OwnKeys,
                 new Key(
-                    "styles",
+                    "variants",
                     new NamesShape(
-                        "the styles",
-                        "Kinds of text.",
-                        Text("a style's name"),
-                        Map(
-                            "a style",
-                            "family",
-                            "size",
-                            "leading",
-                            "before",
-                            "after",
-                            "bold",
-                            "italic",
-                            "color",
-                            "align",
-                            "spacing",
-                            "capitals",
-                            "figures",
-                            "keep",
-                            "indent"
+                        "the variants",
+                        "Looks of other pages than the usual.",
+                        Text("a variant's name"),
+                        new MapShape(
+                            "a variant",
+                            "",
+                            [new Key("body-size", Text("a size in points")), .. OwnKeys]
                         )
                     )
                 ),
@@ -82,32 +181,44 @@ public sealed class LooksReader
         return new MapShape(what, "", all.ToImmutable());
     }
 
-    private PageLooks ReadLooks(MapNode? root)
+    /// <summary>Reads looks out of layers, of which the later count more.</summary>
+    /// <param name="variant">What a variant changes of them; null for the looks themselves.</param>
+    private PageLooks ReadLooks(List<MapNode> layers, ImmutableArray<MapNode>? variant)
     {
-        var margins = root?["margins"] as MapNode;
-        var colors = root?["colors"] as MapNode;
-        var families = root?["families"] as MapNode;
-        string text = Scalar(families, "text")?.Value ?? "Lato";
-        string display = Scalar(families, "display")?.Value ?? text;
-        ScalarNode? accent = Scalar(colors, "accent");
+        var usual = new Layered([.. layers]);
+        var changed = new Layered(variant ?? []);
+        Layered all = usual.Under(changed);
+        Layered margins = all.Map("margins"),
+            colors = all.Map("colors"),
+            families = all.Map("families");
+        string text = families["text"]?.Value ?? "Lato";
+        string display = families["display"]?.Value ?? text;
+        ScalarNode? accent = colors["accent"];
         var styles = ImmutableSortedDictionary.CreateBuilder<string, StyleLooks>(
             StringComparer.Ordinal
         );
-        var entries = root?["styles"] as MapNode;
+        Layered entries = usual.Map("styles"),
+            changes = changed.Map("styles");
         StyleLooks body = ReadStyle(
-            entries?["body"] as MapNode,
+            entries.Map("body"),
             new StyleLooks(new TextStyle { Family = text }, "text"),
             text,
             display
         );
-        styles["body"] = body;
+        Points running = Number(changed, "body-size", body.Style.Size);
+        Points usualSize = body.Style.Size;
         StyleLooks plain = body with { Style = body.Style with { SpaceBefore = Points.Zero } };
-        foreach (Entry entry in entries?.Entries ?? [])
+        // Names of both: a variant may have styles of its own.
+        foreach (string name in entries.Names.Concat(changes.Names).Append("body").Distinct())
         {
-            if (entry.Key.Value != "body")
-            {
-                styles[entry.Key.Value] = ReadStyle(entry.Value as MapNode, plain, text, display);
-            }
+            StyleLooks own =
+                name == "body" ? body : ReadStyle(entries.Map(name), plain, text, display);
+            styles[name] = ReadStyle(
+                changes.Map(name),
+                Resized(own, usualSize, running),
+                text,
+                display
+            );
         }
         return new PageLooks(
             new Insets(
@@ -122,15 +233,73 @@ public sealed class LooksReader
             Color(colors, "tint", Ink.Grey(0.96)),
             accent is null or { Value: "fabric" } ? null : Color(colors, "accent", Ink.Black),
             styles.ToImmutable()
-        );
+        )
+        {
+            Rhythm = Number(all, "rhythm", Points.Zero),
+            Enlarged = Math.Max(1, running.Value / usualSize.Value),
+            Forms = new PageForms
+            {
+                TableHead = GroundOf(all.Map("tables"), "head", Ground.Tint),
+                TableRules = Word(all.Map("tables"), "rules", "rows", "stripes", "grid") switch
+                {
+                    "stripes" => TableRules.Stripes,
+                    "grid" => TableRules.Grid,
+                    _ => TableRules.Rows,
+                },
+                Notes = Word(all.Map("notes"), "shape", "bar", "frame", "plain") switch
+                {
+                    "frame" => NoteShape.Frame,
+                    "plain" => NoteShape.Plain,
+                    _ => NoteShape.Bar,
+                },
+                Cover = GroundOf(all.Map("cover"), "ground", Ground.None),
+            },
+        };
     }
 
-    private StyleLooks ReadStyle(MapNode? map, StyleLooks from, string text, string display)
+    /// <summary>No type of a variant is set smaller.</summary>
+    private static readonly Points SmallestType = 7.Pt;
+
+    /// <summary>
+    /// A style at another size of running text. Smaller type grows and shrinks with it; larger type by the root of how much
+    /// larger it is, so that headings stay on their lines.
+    /// </summary>
+    private static StyleLooks Resized(StyleLooks looks, Points usual, Points running)
     {
-        if (map is null)
+        if (usual == running)
         {
-            return from;
+            return looks;
         }
+        TextStyle s = looks.Style;
+        double share = running.Value / usual.Value;
+        double over = s.Size.Value / usual.Value;
+        Points size = Points.Max(
+            SmallestType,
+            over <= 1 ? s.Size.Scale(share) : running.Scale(Math.Sqrt(over))
+        );
+        double by = size.Value / s.Size.Value;
+        return looks with
+        {
+            Style = s with
+            {
+                Size = size,
+                Leading = s.Leading.Scale(by),
+                SpaceBefore = s.SpaceBefore.Scale(Math.Sqrt(by)),
+                SpaceAfter = s.SpaceAfter.Scale(Math.Sqrt(by)),
+                LetterSpacing = s.LetterSpacing.Scale(by),
+                Indent = s.Indent.Scale(by),
+            },
+        };
+    }
+
+    private Ground GroundOf(Layered map, string key, Ground otherwise)
+    {
+        string? word = Word(map, key, [.. _grounds.Select(g => g.Word)]);
+        return word is null ? otherwise : _grounds.First(g => g.Word == word).Ground;
+    }
+
+    private StyleLooks ReadStyle(Layered map, StyleLooks from, string text, string display)
+    {
         TextStyle s = from.Style;
         s = s with
         {
@@ -142,7 +311,7 @@ public sealed class LooksReader
             LetterSpacing = Number(map, "spacing", s.LetterSpacing),
             Indent = Number(map, "indent", s.Indent),
             Capitals = YesOrNo(map, "capitals", s.Capitals),
-            Family = Scalar(map, "family")?.Value switch
+            Family = map["family"]?.Value switch
             {
                 null => s.Family,
                 "text" => text,
@@ -171,12 +340,16 @@ public sealed class LooksReader
             KeepTogether = keep is null ? s.KeepTogether : keep is "together",
             Balanced = keep == "next" || s.Balanced,
         };
-        return new StyleLooks(s, ColorName(map) ?? from.Color);
+        return new StyleLooks(
+            s,
+            ColorName(map) ?? from.Color,
+            Word(map, "rule", "above", "below", "none") ?? from.HeadingRule
+        );
     }
 
-    private string? ColorName(MapNode map)
+    private string? ColorName(Layered map)
     {
-        if (Scalar(map, "color") is not { } node)
+        if (map["color"] is not { } node)
         {
             return null;
         }
@@ -188,9 +361,9 @@ public sealed class LooksReader
         return null;
     }
 
-    private Ink Color(MapNode? map, string key, Ink otherwise)
+    private Ink Color(Layered map, string key, Ink otherwise)
     {
-        if (Scalar(map, key) is not { } node)
+        if (map[key] is not { } node)
         {
             return otherwise;
         }
@@ -202,9 +375,9 @@ public sealed class LooksReader
         return otherwise;
     }
 
-    private Points Number(MapNode map, string key, Points otherwise)
+    private Points Number(Layered map, string key, Points otherwise)
     {
-        if (Scalar(map, key) is not { } node)
+        if (map[key] is not { } node)
         {
             return otherwise;
         }
@@ -216,32 +389,24 @@ public sealed class LooksReader
         return otherwise;
     }
 
-    private Points Distance(MapNode? map, string key, Points otherwise)
+    private Points Distance(Layered map, string key, Points otherwise)
     {
-        if (Scalar(map, key) is not { } node)
+        if (map[key] is not { } node)
         {
             return otherwise;
         }
-        string[] words = node.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (words.Length == 2 && TryNumber(words[0], out double number))
+        if (
+            PaperDistance.TryParse(node.Value, out Points distance)
+            && distance.Thousandths is >= 18_000 and <= 180_000
+        )
         {
-            Points? distance = words[1] switch
-            {
-                "in" => number.Inch,
-                "mm" => number.Mm,
-                "pt" => number.Pt,
-                _ => null,
-            };
-            if (distance is { Thousandths: >= 18_000 and <= 180_000 } fits)
-            {
-                return fits;
-            }
+            return distance;
         }
         Report(node, "a margin from 0.25 in to 2.5 in, with its unit: in, mm or pt");
         return otherwise;
     }
 
-    private bool YesOrNo(MapNode map, string key, bool otherwise) =>
+    private bool YesOrNo(Layered map, string key, bool otherwise) =>
         Word(map, key, "yes", "no", "true", "false") switch
         {
             "yes" or "true" => true,
@@ -249,9 +414,9 @@ public sealed class LooksReader
             _ => otherwise,
         };
 
-    private string? Word(MapNode map, string key, params ReadOnlySpan<string> known)
+    private string? Word(Layered map, string key, params ReadOnlySpan<string> known)
     {
-        if (Scalar(map, key) is not { } node)
+        if (map[key] is not { } node)
         {
             return null;
         }
@@ -265,8 +430,6 @@ public sealed class LooksReader
 
     private void Report(ScalarNode node, string wanted) =>
         diagnostics.Add(PP0453_UnsuitableLook.Found(node.Span, node.Value, wanted));
-
-    private static ScalarNode? Scalar(MapNode? map, string key) => map?[key] as ScalarNode;
 
     private static bool TryNumber(string text, out double number) =>
         double.TryParse(

@@ -147,12 +147,14 @@ internal sealed class Assembly : Section
     }
 
     private static readonly Points Abreast = 20.Pt;
+    private static readonly Points LeastChart = 200.Pt;
 
     /// <summary>The sizes two by two, so that all are drawn about as large and none fills a page alone.</summary>
     private static IEnumerable<Block> Charts(SectionContext context)
     {
-        Points width = (context.TextWidth - Abreast) / 2;
-        foreach (int[] pair in Enumerable.Range(0, context.Sizes.Length).Chunk(2))
+        int count = context.Abreast(LeastChart, Abreast, 2);
+        Points width = (context.TextWidth - (Abreast * (count - 1))) / count;
+        foreach (int[] pair in Enumerable.Range(0, context.Sizes.Length).Chunk(count))
         {
             ImmutableArray<Column> columns =
             [

@@ -119,29 +119,43 @@ internal sealed class Blocks : Section
     /// <summary>Width of the whole block with the names of its parts, and its distance from the block taken apart.</summary>
     private static readonly Points Whole = 215.Pt;
     private static readonly Points Between = 20.Pt;
+    private static readonly Points LeastApart = 200.Pt;
 
     private static ImmutableArray<Block> Pictures(BlockRow row, SectionContext context)
     {
-        Figure? whole = context.Figures.BlockParts(row, Whole, 160.Pt);
+        Points beside = context.Grown(Whole);
+        Points left = context.TextWidth - beside - Between;
+        // Where the pages are too narrow for both, the block taken apart stands below.
+        bool below = left < context.Grown(LeastApart);
+        Figure? whole = context.Figures.BlockParts(row, beside, context.Grown(160.Pt));
         Figure? apart = context.Figures.BlockApart(
             row,
-            context.TextWidth - Whole - Between,
-            220.Pt
+            below ? context.TextWidth : left,
+            context.Grown(220.Pt)
         );
         return (whole, apart) switch
         {
             (null, null) => [],
             ({ } one, null) => [one with { SpaceAfter = 8.Pt }],
             (null, { } one) => [one with { SpaceAfter = 8.Pt }],
-            ({ } left, { } right) =>
+            ({ } upper, { } lower) when below =>
+            [
+                upper with
+                {
+                    SpaceAfter = 8.Pt,
+                },
+                lower,
+                new Gap(8.Pt),
+            ],
+            ({ } first, { } second) =>
             [
                 new KeepTogether(
                     new Columns(
-                        new Column(new ColumnWidth.Fixed(Whole), left)
+                        new Column(new ColumnWidth.Fixed(beside), first)
                         {
                             Vertical = VerticalAlignment.Middle,
                         },
-                        new Column(new ColumnWidth.Share(), right)
+                        new Column(new ColumnWidth.Share(), second)
                         {
                             Vertical = VerticalAlignment.Middle,
                         }
@@ -176,7 +190,7 @@ internal sealed class Blocks : Section
                         )
                     ),
                     new TableCell(
-                        context.Figures.Block(row, 44.Pt) is { } picture
+                        context.Figures.Block(row, context.Grown(44.Pt)) is { } picture
                             ? picture
                             : new Text("", "table")
                     )

@@ -67,7 +67,11 @@ internal sealed class Borders : Section
             is { } fabric
             ?
             [
-                context.Figures.DiagonalJoin(fabric, context.TextWidth.Scale(0.5), 72.Pt) with
+                context.Figures.DiagonalJoin(
+                    fabric,
+                    context.Grown(241.Pt),
+                    context.Grown(72.Pt)
+                ) with
                 {
                     SpaceAfter = 8.Pt,
                 },
@@ -75,7 +79,12 @@ internal sealed class Borders : Section
             : [];
 
     private static ImmutableArray<Block> Measuring(SectionContext context) =>
-        context.Figures.BorderMeasuring(context.ShownSize, 200.Pt, 96.Pt) is { } figure
+        context.Figures.BorderMeasuring(
+            context.ShownSize,
+            context.Grown(200.Pt),
+            context.Grown(96.Pt)
+        )
+            is { } figure
             ? [figure with { SpaceBefore = 4.Pt, SpaceAfter = 10.Pt }]
             : [];
 

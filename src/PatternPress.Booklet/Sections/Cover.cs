@@ -27,8 +27,19 @@ internal sealed class Cover : Section
             }
         );
 
-    /// <summary>A title longer than this runs over two lines.</summary>
-    private const int LongestTitle = 19;
+    /// <summary>What the gaps and the rule between the parts of the cover take, with some to spare.</summary>
+    private static readonly Points Spaces = 92.Pt;
+
+    /// <summary>The width of a letter of a title, as a share of its size; on the safe side.</summary>
+    private const double LetterWidth = 0.56;
+
+    private static int LinesOf(string title, string name, SectionContext context) =>
+        context.Theme.Styles.Find(name) is { } style
+            ? (int)
+                Math.Ceiling(
+                    title.Length * LetterWidth * style.Size.Value / context.TextWidth.Value
+                )
+            : 1;
 
     private static ImmutableArray<Block> Title(SectionContext context)
     {
@@ -57,11 +68,19 @@ internal sealed class Cover : Section
         int shown = (context.Sizes.Length - 1) / 2;
         PatternInfo info = context.Pattern.Info;
         Points rest =
-            205.Pt
-            + (14.Pt * context.Sizes.Length)
-            + (info.Title.Value.Length > LongestTitle ? 48.Pt : Points.Zero)
-            + (info.Subtitle is { Length: > 0 } ? 25.Pt : Points.Zero);
+            Lines("cover-designer", 1)
+            + Lines("cover-title", LinesOf(info.Title.Value, "cover-title", context))
+            + (info.Subtitle is { Length: > 0 } ? Lines("cover-subtitle", 1) : Points.Zero)
+            + Lines("caption", 1)
+            + Lines("eyebrow", 1)
+            + Lines("cover-fact", context.Sizes.Length)
+            + Lines("cover-imprint", 2)
+            + Spaces;
         Points height = context.TextHeight - rest;
+        Points Lines(string name, int count) =>
+            context.Theme.Styles.Find(name) is { } style
+                ? (style.Leading * count) + style.SpaceBefore + style.SpaceAfter
+                : Points.Zero;
         return context.Figures.Quilt(shown, context.TextWidth, height) is { } figure
             ?
             [

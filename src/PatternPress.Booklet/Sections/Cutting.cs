@@ -51,6 +51,7 @@ internal sealed class Cutting : Section
     private static IEnumerable<Block> Diagrams(CuttingTable cutting, SectionContext context)
     {
         var figures = new List<Figure>();
+        int abreast = Abreast(context);
         for (int i = 0; i < context.Sizes.Length; i++)
         {
             if (cutting.BySize[i] is { Panels: not null } cut)
@@ -66,8 +67,8 @@ internal sealed class Cutting : Section
                 && context.Figures.MixedCutting(
                     cutting,
                     i,
-                    context.TextWidth.Scale(0.47),
-                    list.Strips.Any(s => s.Beside is not null) ? 250.Pt : 150.Pt
+                    DiagramWidth(context),
+                    context.Grown(list.Strips.Any(s => s.Beside is not null) ? 250.Pt : 150.Pt)
                 )
                     is { } figure
             )
@@ -109,9 +110,9 @@ internal sealed class Cutting : Section
                 );
             }
         }
-        for (int i = 0; i < figures.Count; i += 2)
+        for (int i = 0; i < figures.Count; i += abreast)
         {
-            yield return i + 1 < figures.Count
+            yield return i + 1 < figures.Count && abreast == 2
                 ? new KeepTogether(
                     new Columns(
                         new Column(new ColumnWidth.Share(), figures[i]),
@@ -127,6 +128,13 @@ internal sealed class Cutting : Section
 
     /// <summary>More panels than go into this height are drawn smaller.</summary>
     private static readonly Points PanelFigureHeight = 250.Pt;
+    private static readonly Points LeastDiagram = 220.Pt;
+
+    private static int Abreast(SectionContext context) =>
+        context.Abreast(LeastDiagram, 20.Pt, 2);
+
+    private static Points DiagramWidth(SectionContext context) =>
+        Abreast(context) == 1 ? context.TextWidth : context.TextWidth.Scale(0.47);
 
     private static readonly Points SubstituteFigureHeight = 160.Pt;
 
@@ -143,8 +151,8 @@ internal sealed class Cutting : Section
             context.Figures.PanelCutting(
                 cutting.Fabric,
                 list,
-                context.TextWidth.Scale(0.47),
-                height
+                DiagramWidth(context),
+                context.Grown(height)
             ) is
             { } drawn
         )

@@ -26,15 +26,12 @@ internal sealed class DesignerWords(SectionContext context)
         }
         return
         [
-            new Box(
-                new Stack([new Text(context.Labels["designers-note"], "note-label"), .. blocks])
-            )
+            NoteBox.Around(
+                new Stack([new Text(context.Labels["designers-note"], "note-label"), .. blocks]),
+                context.Theme,
+                context.Theme.AccentTint
+            ) with
             {
-                Padding = new Insets(12.Pt, 9.Pt, 12.Pt, 6.Pt),
-                Background = context.Theme.AccentTint,
-                LeftBar = new Stroke(2.5.Pt, context.Theme.Accent),
-                SpaceBefore = 6.Pt,
-                SpaceAfter = 10.Pt,
                 Origin = note.Span,
             },
         ];

@@ -65,7 +65,8 @@ internal sealed class Finishing : Section
                 ["backing"] = Backing(context),
                 ["backing-diagrams"] = BackingDiagrams(context),
                 ["layers"] = Pictured(
-                    context.Figures.Layers(shown, 228.Pt, 120.Pt) is { } layers
+                    context.Figures.Layers(shown, context.Grown(228.Pt), context.Grown(120.Pt))
+                        is { } layers
                         ? layers with
                         {
                             Caption = context.Shown(shown),
@@ -80,12 +81,16 @@ internal sealed class Finishing : Section
     }
 
     private static ImmutableArray<Block> Corner(CornerTurn turn, SectionContext context) =>
-        Pictured(context.Figures.BindingTurn(turn, 88.Pt, 88.Pt));
+        Pictured(context.Figures.BindingTurn(turn, context.Grown(88.Pt), context.Grown(88.Pt)));
 
     private static ImmutableArray<Block> Join(SectionContext context) =>
         context.Tables.Binding.FirstOrDefault(b => b is not null) is { } binding
             ? Pictured(
-                context.Figures.DiagonalJoin(binding.Fabric, context.TextWidth.Scale(0.38), 66.Pt)
+                context.Figures.DiagonalJoin(
+                    binding.Fabric,
+                    context.Grown(183.Pt),
+                    context.Grown(66.Pt)
+                )
             )
             : [];
 
@@ -95,8 +100,8 @@ internal sealed class Finishing : Section
                 context.Figures.BindingClose(
                     binding.Fabric,
                     context.Numbers.Measure(binding.StripWidth),
-                    context.TextWidth.Scale(0.36),
-                    52.Pt
+                    context.Grown(174.Pt),
+                    context.Grown(52.Pt)
                 )
             )
             : [];
@@ -140,6 +145,7 @@ internal sealed class Finishing : Section
 
     /// <summary>The most diagrams side by side.</summary>
     private const int MostAbreast = 3;
+    private static readonly Points LeastDiagram = 140.Pt;
 
     /// <summary>A diagram of every size whose backing has seams.</summary>
     private static ImmutableArray<Block> BackingDiagrams(SectionContext context)
@@ -154,16 +160,19 @@ internal sealed class Finishing : Section
         {
             return [];
         }
-        int rows = (shown.Count + MostAbreast - 1) / MostAbreast;
-        int abreast = (shown.Count + rows - 1) / rows;
         Points gap = 20.Pt;
-        Points width = (context.TextWidth - (gap * (MostAbreast - 1))) / MostAbreast;
+        int most = context.Abreast(LeastDiagram, gap, MostAbreast);
+        int rows = (shown.Count + most - 1) / most;
+        int abreast = (shown.Count + rows - 1) / rows;
+        Points width = (context.TextWidth - (gap * (most - 1))) / most;
         var blocks = ImmutableArray.CreateBuilder<Block>();
         foreach (int[] row in shown.Chunk(abreast))
         {
             ImmutableArray<Column> columns =
             [
-                .. row.Select(i => (i, Figure: context.Figures.Backing(i, width, 118.Pt)))
+                .. row.Select(i =>
+                        (i, Figure: context.Figures.Backing(i, width, context.Grown(118.Pt)))
+                    )
                     .Where(f => f.Figure is not null)
                     .Select(f =>
                         Column.Fixed(

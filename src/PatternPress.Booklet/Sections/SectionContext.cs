@@ -31,7 +31,10 @@ public sealed class SectionContext
         Templates = templates;
         Plan = plan;
         Paper = paper;
-        Theme = templates.Looks.ThemeFor(manuscript.Pattern.Fabrics);
+        PageLooks looks = templates.Looks.Variant(plan.Printing.Looks);
+        Theme = plan.Printing.BlackOnly
+            ? looks.BlackTheme()
+            : looks.ThemeFor(manuscript.Pattern.Fabrics);
         Numbers = new NumberWords(manuscript.Tables.Unit, templates.Labels);
         Present = present;
         Diagnostics = diagnostics;
@@ -80,6 +83,16 @@ public sealed class SectionContext
 
     /// <summary>Width of the text on the page.</summary>
     public Points TextWidth => Paper.Width - Theme.Margins.Across;
+
+    /// <summary>The size of a figure, or of a part of one, made for running text of the usual size; no wider than the text.</summary>
+    public Points Grown(Points usual) =>
+        Points.Min(TextWidth, Theme.Enlarged == 1 ? usual : usual.Scale(Theme.Enlarged));
+
+    /// <summary>How many figures that need a width stand side by side; no more than <paramref name="most"/>.</summary>
+    /// <param name="least">The width of one, for running text of the usual size.</param>
+    public int Abreast(Points least, Points gap, int most) =>
+        (int)
+            Math.Clamp(((TextWidth + gap).Thousandths / (Grown(least) + gap).Thousandths), 1, most);
 
     /// <summary>Height of the text on the page.</summary>
     public Points TextHeight => Paper.Height - Theme.Margins.Down;

@@ -59,17 +59,72 @@ internal sealed class SizeTable(SectionContext context, params ImmutableArray<st
         var blocks = ImmutableArray.CreateBuilder<Block>();
         int count = context.Sizes.Length;
         int tables = (count + MostSizes - 1) / MostSizes;
+        while (tables < count && !Enumerable.Range(0, tables).All(table => Fits(table, tables)))
+        {
+            tables++;
+        }
+
         for (int table = 0; table < tables; table++)
         {
             int from = table * count / tables,
                 to = (table + 1) * count / tables;
             if (Part(from, to) is { } part)
             {
-                blocks.Add(rows.Count <= SmallTable ? new KeepTogether(part) : part);
+                blocks.Add(
+                    rows.Count <= SmallTable ? new KeepTogether(part) { MostOfPage = 0.6 } : part
+                );
                 blocks.Add(new Gap(Below));
             }
         }
         return blocks.ToImmutable();
+    }
+
+    /// <summary>An estimate is not a measure.</summary>
+    private const double Safety = 1.03;
+
+    /// <summary>Whether one of several tables stands in the measure, by the width of the words that are not divided.</summary>
+    private bool Fits(int table, int tables)
+    {
+        int count = context.Sizes.Length;
+        int from = table * count / tables,
+            to = (table + 1) * count / tables;
+        double padding = StyleFor(heads.Length + to - from).Padding.Across.Value;
+        double leading = heads.Sum(head =>
+            WordWidths.Widest(head, "table-head", context) + padding
+        );
+        if (rows.Any(row => row.Lead.Length == heads.Length))
+        {
+            leading = Enumerable
+                .Range(0, heads.Length)
+                .Sum(column =>
+                    rows.Where(row => row.Lead.Length == heads.Length)
+                        .Select(row => WordWidths.Widest(row.Lead[column].Content, context))
+                        .Append(WordWidths.Widest(heads[column], "table-head", context))
+                        .Max() + padding
+                );
+        }
+        foreach ((ImmutableArray<TableCell> lead, _) in rows)
+        {
+            // A heading through all leading columns.
+            if (lead.Length < heads.Length)
+            {
+                leading = Math.Max(leading, WordWidths.Widest(lead[0].Content, context) + padding);
+            }
+        }
+        double width = leading;
+        for (int i = from; i < to; i++)
+        {
+            double widest = WordWidths.Widest(context.Sizes[i].Name, "table-head", context);
+            foreach ((_, ImmutableArray<Block?> bySize) in rows)
+            {
+                widest = Math.Max(
+                    widest,
+                    bySize[i] is { } cell ? WordWidths.Widest(cell, context) : 0
+                );
+            }
+            width += widest + padding;
+        }
+        return width * Safety <= context.TextWidth.Value;
     }
 
     private Block? Part(int from, int to)

@@ -55,7 +55,7 @@ internal sealed class Sorting : Section
         {
             Summary = labels["summary-sorting"],
         };
-        Points side = rows.Length > ManyColorings ? 34.Pt : 44.Pt;
+        Points side = context.Grown(rows.Length > ManyColorings ? 34.Pt : 44.Pt);
         foreach (BlockRow row in rows)
         {
             table.Add(

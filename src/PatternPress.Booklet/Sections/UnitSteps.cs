@@ -17,14 +17,17 @@ internal static class UnitSteps
 
     public static IEnumerable<Block> Of(UnitTable unit, UnitWords words, SectionContext context)
     {
-        (Points Width, Points Height) below = (context.TextWidth - 24.Pt, 84.Pt);
+        (Points Width, Points Height) below = (
+            context.TextWidth - context.Grown(24.Pt),
+            context.Grown(84.Pt)
+        );
         // All steps at one scale, so that pieces keep their size from step to step.
         Points scale = Points.Min(
             context.Figures.StepScale(
                 unit.Steps.Where(s => !IsWide(s)),
                 words,
-                DiagramWidth,
-                DiagramHeight
+                context.Grown(DiagramWidth),
+                context.Grown(DiagramHeight)
             ),
             context.Figures.StepScale(unit.Steps.Where(IsWide), words, below.Width, below.Height)
         );
@@ -41,10 +44,13 @@ internal static class UnitSteps
                 figure is null ? new Stack(text)
                 : IsWide(step)
                     ? new Stack(text.Add(figure with { SpaceBefore = 4.Pt, SpaceAfter = 4.Pt }))
-                : new Columns(Column.Share(new Stack(text)), Column.Fixed(DiagramWidth, figure))
+                : new Columns(
+                    Column.Share(new Stack(text)),
+                    Column.Fixed(context.Grown(DiagramWidth), figure)
+                )
                 {
                     Gap = 16.Pt,
-                    StackBelow = 150.Pt,
+                    StackBelow = context.Grown(150.Pt),
                 };
             items.Add(new ListItem(new KeepTogether(content)));
         }

@@ -119,7 +119,11 @@ internal sealed class Units : Section
             );
             lead.Add(
                 new TableCell(
-                    context.Figures.Unit(unit, row, unit.Rows.Length > ManyRows ? 24.Pt : 38.Pt)
+                    context.Figures.Unit(
+                        unit,
+                        row,
+                        context.Grown(unit.Rows.Length > ManyRows ? 24.Pt : 38.Pt)
+                    )
                 )
                 {
                     Vertical = VerticalAlignment.Middle,

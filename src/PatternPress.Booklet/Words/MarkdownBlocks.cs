@@ -182,17 +182,19 @@ public sealed class MarkdownBlocks
     /// <summary>A figure wider than this share of the measure stands below its text.</summary>
     private static readonly Points WidestBeside = 230.Pt;
 
+    private Points Widest => WidestBeside.Scale(setting.Theme.Enlarged);
+
     /// <summary>A figure that belongs to steps: beside them where it is narrow, else below, never parted from the last of them.</summary>
-    private static IEnumerable<Block> Beside(List list, Figure figure)
+    private IEnumerable<Block> Beside(List list, Figure figure)
     {
-        if ((figure.MaxWidth ?? figure.Drawing.NaturalWidth) > WidestBeside)
+        if ((figure.MaxWidth ?? figure.Drawing.NaturalWidth) > Widest)
         {
             return [list with { KeepLastWithNext = true }, figure, new Gap(5.Pt)];
         }
         return [WithFigure(list, figure), new Gap(5.Pt)];
     }
 
-    private static KeepTogether WithFigure(Block text, Figure figure) =>
+    private KeepTogether WithFigure(Block text, Figure figure) =>
         new(
             new Typesetting.Blocks.Columns(
                 Column.Share(text),
@@ -200,7 +202,7 @@ public sealed class MarkdownBlocks
             )
             {
                 Gap = 16.Pt,
-                StackBelow = 150.Pt,
+                StackBelow = 150.Pt.Scale(setting.Theme.Enlarged),
             }
         );
 
@@ -290,7 +292,7 @@ public sealed class MarkdownBlocks
             items.Add(
                 new ListItem(
                     content is [Text text, Figure figure]
-                    && (figure.MaxWidth ?? figure.Drawing.NaturalWidth) <= WidestBeside
+                    && (figure.MaxWidth ?? figure.Drawing.NaturalWidth) <= Widest
                         ? WithFigure(text, figure)
                         : new Stack(content)
                 )
@@ -312,7 +314,7 @@ public sealed class MarkdownBlocks
         return Note(ReadAll(alert, "note"), setting.Labels[$"alert-{kind}"]);
     }
 
-    /// <summary>A box with a bar in the accent colour at its left.</summary>
+    /// <summary>A box apart from the text.</summary>
     private KeepTogether Note(ImmutableArray<Block> content, string? label)
     {
         if (label is not null)
@@ -320,15 +322,12 @@ public sealed class MarkdownBlocks
             content = content.Insert(0, new Text(label, "note-label"));
         }
         return new KeepTogether(
-            new Box(new Stack(content))
-            {
-                Padding = new Insets(12.Pt, 9.Pt, 12.Pt, 6.Pt),
-                Background = setting.Theme.Tint,
-                LeftBar = new Stroke(2.5.Pt, setting.Theme.Accent),
-                SpaceBefore = 6.Pt,
-                SpaceAfter = 10.Pt,
-            }
-        );
+            NoteBox.Around(new Stack(content), setting.Theme, setting.Theme.Tint)
+        )
+        {
+            // A note as long as most of a page may run on over two.
+            MostOfPage = 0.6,
+        };
     }
 
     private Table ReadTable(MarkdownTable table)

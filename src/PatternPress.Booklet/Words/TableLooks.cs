@@ -5,7 +5,7 @@ using PatternPress.Typesetting.Drawings;
 
 namespace PatternPress.Booklet.Words;
 
-/// <summary>The one way tables look in all documents: light rules, a tinted head, no boxes.</summary>
+/// <summary>The one way tables look in all documents of a house: light rules, a tinted head, or as its looks say.</summary>
 public static class TableLooks
 {
     public static TableStyle Of(Theme theme) =>
@@ -14,10 +14,16 @@ public static class TableLooks
             Padding = Insets.Of(6.Pt, 3.5.Pt),
             TopRule = new Stroke(0.9.Pt, theme.Accent),
             HeaderRule = new Stroke(0.5.Pt, theme.Accent),
-            RowRule = new Stroke(0.35.Pt, theme.Rule),
+            RowRule =
+                theme.Forms.TableRules == TableRules.Stripes
+                    ? null
+                    : new Stroke(0.35.Pt, theme.Rule),
             GroupRule = new Stroke(0.6.Pt, theme.Muted),
             BottomRule = new Stroke(0.6.Pt, theme.Accent),
-            HeaderBackground = theme.Tint,
+            HeaderBackground = theme.InkOf(theme.Forms.TableHead),
+            Stripe = theme.Forms.TableRules == TableRules.Stripes ? theme.Tint : null,
+            ColumnRule =
+                theme.Forms.TableRules == TableRules.Grid ? new Stroke(0.35.Pt, theme.Rule) : null,
         };
 
     /// <summary>Rows close together: for long lists that should stay on a page.</summary>
@@ -35,5 +41,8 @@ public static class TableLooks
             BottomRule = null,
             HeaderRule = null,
             HeaderBackground = null,
+            Stripe = null,
+            ColumnRule = null,
+            RowRule = new Stroke(0.35.Pt, theme.Rule),
         };
 }

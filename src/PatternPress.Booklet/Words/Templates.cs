@@ -65,10 +65,12 @@ public sealed class Templates
     /// <param name="files">The text of each file by its path below the templates folder, with forward slashes.</param>
     /// <param name="language">The pattern's language tag: "en-US" takes the folder <c>en-US</c>, else <c>en</c>.</param>
     /// <param name="folder">Put before the paths in messages: "templates/".</param>
+    /// <param name="style">The style of the pages; null for the one named in <c>looks.yaml</c>.</param>
     public static Templates Read(
         IReadOnlyDictionary<string, string> files,
         string language,
-        string folder = "templates/"
+        string folder = "templates/",
+        string? style = null
     )
     {
         string own = FolderOf(files, language);
@@ -104,10 +106,16 @@ public sealed class Templates
             }
             words[name] = template;
         }
-        PageLooks looks = LooksReader.Read(Tree("looks.yaml"), out var looksFaults);
+        PageLooks looks = LooksReader.Read(
+            Tree("looks.yaml"),
+            name => files.ContainsKey(StyleFile(name)) ? Tree(StyleFile(name)) : null,
+            style,
+            out var looksFaults
+        );
         diagnostics.AddRange(looksFaults);
         ImmutableArray<DocumentPlan> documents = DocumentPlan.Read(
             Tree("documents.yaml"),
+            looks.Variants.Keys,
             out var planFaults
         );
         diagnostics.AddRange(planFaults);
@@ -132,6 +140,9 @@ public sealed class Templates
 
     /// <summary>A text by name; null where there is none.</summary>
     public WordTemplate? Find(string name) => words.GetValueOrDefault(name);
+
+    /// <summary>Where a style of pages stands below the folder of templates.</summary>
+    public static string StyleFile(string style) => $"looks/{style}.yaml";
 
     /// <summary>Where a text stands, for messages.</summary>
     public SourceText? SourceOf(string name) => files.GetValueOrDefault(name);

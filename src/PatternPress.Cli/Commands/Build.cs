@@ -42,7 +42,18 @@ internal static class Build
         Option<string?> templates = CommonOptions.Templates();
         Option<string> output = CommonOptions.Output();
         Option<string> paper = Papers.Option();
-        var command = new Command(name, description) { paths, output, paper, messages, templates };
+        Option<string[]> also = CommonOptions.Also();
+        Option<string?> style = CommonOptions.Style();
+        var command = new Command(name, description)
+        {
+            paths,
+            output,
+            paper,
+            also,
+            style,
+            messages,
+            templates,
+        };
         command.SetAction(parsed =>
         {
             IReadOnlyList<string> files = PatternFiles.Find(directory, parsed.GetValue(paths)!);
@@ -56,9 +67,10 @@ internal static class Build
             var builder = new PatternBuilder(
                 terminal,
                 news,
-                new TemplateLoader(directory, folder),
+                new TemplateLoader(directory, folder, parsed.GetValue(style)),
                 Path.Combine(directory, parsed.GetValue(output)!),
                 Papers.Of(parsed.GetValue(paper)!),
+                parsed.GetValue(also)!,
                 editions,
                 PatternBuilder.Prove
             );

@@ -31,6 +31,21 @@ internal static class CommonOptions
                 "The folder of house rules, words, looks and fonts. Without it: the nearest folder templates.",
         };
 
+    public static Option<string[]> Also() =>
+        new("--also")
+        {
+            Description =
+                "A document to make that is made on request only (templates/documents.yaml), or \"all\"; may be given several times.",
+            DefaultValueFactory = _ => [],
+        };
+
+    public static Option<string?> Style() =>
+        new("--style")
+        {
+            Description =
+                "The style of the pages: a file in the folder looks of the templates. Without it: the house's own.",
+        };
+
     public static Option<string> Output() =>
         new("--output")
         {

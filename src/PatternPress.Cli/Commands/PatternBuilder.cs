@@ -19,6 +19,7 @@ namespace PatternPress.Cli.Commands;
 /// place. Where the proof fails, drafts with a mark on every page are written aside.
 /// </summary>
 /// <param name="news">For what has been done.</param>
+/// <param name="also">Names of documents to make that are made on request only; "all" for every one.</param>
 /// <param name="prove">Puts a compilation's tables to the test.</param>
 internal sealed class PatternBuilder(
     Terminal terminal,
@@ -26,6 +27,7 @@ internal sealed class PatternBuilder(
     TemplateLoader loader,
     string output,
     (string Name, PaperSize Size)[] papers,
+    string[] also,
     EditionFiles editions,
     Func<Compilation, ProofReport> prove
 )
@@ -34,6 +36,9 @@ internal sealed class PatternBuilder(
     public const string DraftFolder = "draft";
 
     private readonly Lazy<Typesetter> _typesetter = new(() => new Typesetter(loader.Fonts()));
+
+    /// <summary>Asks for every document.</summary>
+    public const string All = "all";
 
     /// <summary>The proof that the program has.</summary>
     public static ProofReport Prove(Compilation compilation) =>
@@ -51,6 +56,7 @@ internal sealed class PatternBuilder(
         ProofReport proof = prove(compilation);
         Progress($"building {compilation.Id}");
         Templates templates = loader.Words(pattern.Info.Language);
+        CheckNames(templates);
         var manuscript = new Manuscript(pattern, compilation.Quilts, tables, compilation.Tree);
         BuiltFile[] files = Files(compilation.Id, manuscript, templates, draft: !proof.Holds);
         Compilation result = compilation with
@@ -97,17 +103,25 @@ internal sealed class PatternBuilder(
         return
         [
             .. composer
-                .Plans.SelectMany(plan => papers.Select(paper => (Plan: plan, Paper: paper)))
+                .Plans.Where(Wanted)
+                .SelectMany(plan => papers.Select(paper => (Plan: plan, Paper: paper)))
                 .AsParallel()
                 .AsOrdered()
                 .Select(job =>
                 {
                     string suffix = job.Plan.Suffix.Length == 0 ? "" : $"-{job.Plan.Suffix}";
                     string name = $"{id}{suffix}-{job.Paper.Name}.pdf";
-                    ComposedDocument composed = composer.Compose(job.Plan, job.Paper.Size);
+                    Printing printing = job.Plan.Printing;
+                    ComposedDocument composed = composer.Compose(
+                        job.Plan,
+                        printing.PageOf(job.Paper.Size)
+                    );
                     TypesetDocument typeset = _typesetter.Value.Typeset(composed.Document);
-                    byte[] bytes = PdfWriter.Write(typeset, options);
+                    PdfOptions inks = options with { Greyscale = printing.BlackOnly };
+                    byte[] bytes = PdfWriter.Write(typeset, inks);
                     ReadBackReport report = FileReader.Compare(bytes, composed.Document, typeset);
+                    // What is read back are the pages in their order; then they are placed on sheets for the printer.
+                    bytes = PrintSheets.Write(typeset, printing, job.Paper.Size, inks) ?? bytes;
                     return new BuiltFile(
                         name,
                         bytes,
@@ -121,6 +135,22 @@ internal sealed class PatternBuilder(
                 }),
         ];
     }
+
+    private void CheckNames(Templates templates)
+    {
+        foreach (string name in also)
+        {
+            if (name != All && templates.Documents.All(plan => plan.Key != name))
+            {
+                throw new CannotRunException(
+                    $"there is no document called {name} for --also; documents.yaml has {string.Join(", ", templates.Documents.Select(plan => plan.Key))}"
+                );
+            }
+        }
+    }
+
+    private bool Wanted(DocumentPlan plan) =>
+        !plan.OnRequest || also.Contains(plan.Key) || also.Contains(All);
 
     private void Write(string folder, string id, BuiltFile[] documents, PrintedTables tables)
     {

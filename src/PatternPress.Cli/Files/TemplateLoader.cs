@@ -4,7 +4,8 @@ using PatternPress.Typesetting.Fonts;
 namespace PatternPress.Cli.Files;
 
 /// <summary>Reads the folder of words, looks and fonts.</summary>
-internal sealed class TemplateLoader(string directory, string folder)
+/// <param name="style">The style of the pages; null for the one that the house has chosen.</param>
+internal sealed class TemplateLoader(string directory, string folder, string? style = null)
 {
     private readonly Dictionary<string, Templates> _byLanguage = new(StringComparer.Ordinal);
     private readonly Lazy<IReadOnlyDictionary<string, string>> _files = new(() =>
@@ -19,12 +20,19 @@ internal sealed class TemplateLoader(string directory, string folder)
             if (!_byLanguage.TryGetValue(language, out Templates? templates))
             {
                 string shown = Path.GetRelativePath(directory, folder).Replace('\\', '/') + "/";
-                templates = Templates.Read(_files.Value, language, shown);
+                templates = Templates.Read(_files.Value, language, shown, KnownStyle());
                 _byLanguage.Add(language, templates);
             }
             return templates;
         }
     }
+
+    private string? KnownStyle() =>
+        style is null || _files.Value.ContainsKey(Templates.StyleFile(style))
+            ? style
+            : throw new CannotRunException(
+                $"there is no file {Templates.StyleFile(style)} in {folder} for --style"
+            );
 
     /// <summary>
     /// The faces in <c>fonts</c>. A file is named Family-Style.ttf, with Regular, Bold, Italic or BoldItalic for the

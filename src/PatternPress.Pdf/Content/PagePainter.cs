@@ -43,7 +43,11 @@ sealed class PagePainter(
 
     public byte[] Paint()
     {
-        structure.Begin(page);
+        if (options.Tagged)
+        {
+            structure.Begin(page);
+        }
+
         Paint(page.Page.Items);
         DraftMark();
         EndMark();
@@ -102,7 +106,7 @@ sealed class PagePainter(
     // Opens the mark that the next item belongs to, unless it is open already.
     void BeginMark(bool isText)
     {
-        if (saved.Count > 0)
+        if (saved.Count > 0 || !options.Tagged)
         {
             // Inside a clip everything belongs to what the clip belongs to.
             return;
@@ -150,6 +154,7 @@ sealed class PagePainter(
             ArtifactKind.Header => "/Artifact<</Type/Pagination/Subtype/Header>>BDC",
             ArtifactKind.Footer => "/Artifact<</Type/Pagination/Subtype/Footer>>BDC",
             ArtifactKind.Background => "/Artifact<</Type/Background>>BDC",
+            ArtifactKind.PrinterMarks => "/Artifact<</Type/Page>>BDC",
             _ => "/Artifact<</Type/Layout>>BDC",
         };
 

@@ -23,7 +23,11 @@ static class FileFinisher
         }
 
         var fingerprint = Fingerprint(saved);
-        var metadata = Metadata.Write(information, options.ClaimsAccessibility, fingerprint);
+        var metadata = Metadata.Write(
+            information,
+            options.ClaimsAccessibility && options.Tagged,
+            fingerprint
+        );
         var head = Encoding.ASCII.GetBytes(
             $"<</Type/Metadata/Subtype/XML/Length {metadata.Length}>>\nstream\n"
         );

@@ -6,7 +6,7 @@ namespace PatternPress.Pdf.Files;
 /// <summary>What the file says about itself outside its pages.</summary>
 static class FileSettings
 {
-    public static void Apply(PdfDocument pdf, DocumentInformation information)
+    public static void Apply(PdfDocument pdf, DocumentInformation information, bool tagged)
     {
         pdf.Version = 17;
         // Otherwise every page gets a transparency group that nothing here needs.
@@ -19,9 +19,13 @@ static class FileSettings
         pdf.Info.CreationDate = information.Date.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
         var catalog = pdf.Internals.Catalog;
         catalog.Elements["/Lang"] = PdfObjects.Words(information.Language);
-        var marks = new PdfDictionary(pdf);
-        marks.Elements.SetBoolean("/Marked", true);
-        catalog.Elements["/MarkInfo"] = marks;
+        if (tagged)
+        {
+            var marks = new PdfDictionary(pdf);
+            marks.Elements.SetBoolean("/Marked", true);
+            catalog.Elements["/MarkInfo"] = marks;
+        }
+
         var preferences = new PdfDictionary(pdf);
         preferences.Elements.SetBoolean("/DisplayDocTitle", true);
         catalog.Elements["/ViewerPreferences"] = preferences;

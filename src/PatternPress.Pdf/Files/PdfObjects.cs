@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using PatternPress.Typesetting;
+using PatternPress.Typesetting.Pages;
 using PdfSharp.Pdf;
 using PdfSharp.Pdf.Advanced;
 
@@ -10,14 +11,30 @@ sealed class PdfObjects(PdfDocument document, bool compressed)
 {
     public PdfDocument Document { get; } = document;
 
-    public PdfPage AddPage(PaperSize paper)
+    /// <summary>A page of the size of its sheet, with the boxes of ISO 32000-1, 14.11.2, where it is to be trimmed.</summary>
+    public PdfPage AddPage(Page content)
     {
-        var page = Document.AddPage();
+        var (page, paper) = (Document.AddPage(), content.Paper);
         page.MediaBox = new PdfRectangle(
             new PdfSharp.Drawing.XPoint(0, 0),
             new PdfSharp.Drawing.XPoint(paper.Width.Value, paper.Height.Value)
         );
+        Set("/TrimBox", content.Trim);
+        Set("/BleedBox", content.Bleed);
         return page;
+
+        void Set(string key, PageRect? box)
+        {
+            if (box is { } place)
+            {
+                page.Elements[key] = Numbers(
+                    place.X.Value,
+                    (paper.Height - place.Bottom).Value,
+                    place.Right.Value,
+                    (paper.Height - place.Y).Value
+                );
+            }
+        }
     }
 
     /// <summary>A dictionary that other objects refer to.</summary>

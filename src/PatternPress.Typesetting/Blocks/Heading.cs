@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Typesetting.Drawings;
 using PatternPress.Typesetting.Inlines;
 using PatternPress.Typesetting.Layout;
 using PatternPress.Typesetting.Pages;
@@ -29,10 +30,50 @@ public sealed record Heading(int Level, ImmutableArray<Inline> Content) : Block
     public override Fit Fit(LayoutContext context, Room room) =>
         context.Fit(Words, room) switch
         {
-            Fit.Fits fits => new Fit.Fits(WithAnchor(fits.Fragment)),
+            Fit.Fits fits => Ruled(context, room, new Fit.Fits(WithAnchor(fits.Fragment))),
             Fit.Splits splits => splits with { Fragment = WithAnchor(splits.Fragment) },
             var moves => moves,
         };
+
+    // With the rules of its style above and below; where they no longer fit, the heading moves.
+    Fit Ruled(LayoutContext context, Room room, Fit.Fits words)
+    {
+        var style = context.Style(Words.Style);
+        if (style.RuleAbove is null && style.RuleBelow is null)
+        {
+            return words;
+        }
+
+        var gap = style.Leading / 5;
+        var top = style.RuleAbove is { } above ? above.Width + gap : Points.Zero;
+        var bottom = style.RuleBelow is { } below ? below.Width + gap : Points.Zero;
+        var height = words.Fragment.Height + top + bottom;
+        if (height > room.Height && !room.Forced)
+        {
+            return new Fit.Moves("no room is left for the rule of a heading", height);
+        }
+
+        var builder = new FragmentBuilder();
+        if (style.RuleAbove is { } upper)
+        {
+            builder.AddArtifact([Line(upper, upper.Width / 2)]);
+        }
+
+        builder.Add(words.Fragment, Points.Zero, top);
+        if (style.RuleBelow is { } lower)
+        {
+            builder.AddArtifact([Line(lower, height - (lower.Width / 2))]);
+        }
+
+        return new Fit.Fits(builder.ToFragment(room.Width, height));
+
+        PageItem Line(Stroke pen, Points y) =>
+            new PageItem.Path(
+                VectorPath.Polyline(new(0, y.Value), new(room.Width.Value, y.Value)),
+                null,
+                pen
+            );
+    }
 
     public override WidthRange Widths(LayoutContext context) => Words.Widths(context);
 

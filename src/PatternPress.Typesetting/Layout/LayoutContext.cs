@@ -46,6 +46,9 @@ public sealed class LayoutContext
     /// <summary>The page being filled, counted from 1.</summary>
     public int PageNumber { get; internal set; } = 1;
 
+    /// <summary>The height that text has on the pages being filled.</summary>
+    public Points BodyHeight { get; internal set; } = Points.Unlimited;
+
     /// <summary>The share of the spaces between blocks that is set.</summary>
     public double Density { get; internal set; } = 1;
 

@@ -68,7 +68,8 @@ sealed class PageAssembler(LayoutContext context)
         }
     }
 
-    static PageItem Moved(PageItem item, Points x, Points y)
+    /// <summary>An item at another place.</summary>
+    internal static PageItem Moved(PageItem item, Points x, Points y)
     {
         if (x == Points.Zero && y == Points.Zero)
         {

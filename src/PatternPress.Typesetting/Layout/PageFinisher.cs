@@ -14,17 +14,13 @@ static class PageFinisher
         var assembler = new PageAssembler(context);
         if ((differs ? frame.FirstBackground : frame.Background) is { } background)
         {
-            var builder = new FragmentBuilder().Add(
-                background,
-                Points.Zero,
-                Points.Zero,
-                frame.Paper.Width
-            );
+            var width = frame.Paper.Width + (frame.Bleed * 2);
+            var builder = new FragmentBuilder().Add(background, Points.Zero, Points.Zero, width);
             assembler.AddArtifact(
                 ArtifactKind.Background,
-                builder.ToFragment(frame.Paper.Width, frame.Paper.Height),
-                Points.Zero,
-                Points.Zero
+                builder.ToFragment(width, frame.Paper.Height + (frame.Bleed * 2)),
+                Points.Zero - frame.Bleed,
+                Points.Zero - frame.Bleed
             );
         }
 

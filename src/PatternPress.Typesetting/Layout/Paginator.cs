@@ -86,6 +86,7 @@ static class Paginator
     {
         var pages = new List<BodyPage>(earlier);
         var place = sequence.Frame.Body;
+        context.BodyHeight = place.Height;
         Block? left = sequence.Body;
         var first = true;
         if (sequence.Joins is { } least && pages.Count > 0)

@@ -14,4 +14,7 @@ public enum ArtifactKind
 
     /// <summary>Behind or over the whole page: background drawings, the draft mark.</summary>
     Background,
+
+    /// <summary>For the printer alone, outside what is left after trimming: crop marks.</summary>
+    PrinterMarks,
 }

@@ -1,3 +1,5 @@
+using PatternPress.Typesetting.Drawings;
+
 namespace PatternPress.Typesetting.Styles;
 
 /// <summary>How a kind of text looks. Blocks name a style; the style sheet says what it is.</summary>
@@ -44,6 +46,12 @@ public sealed record TextStyle
 
     /// <summary>Whether the lines of a paragraph are made about equally long: for headings and captions.</summary>
     public bool Balanced { get; init; }
+
+    /// <summary>A rule above a heading in this style, from edge to edge.</summary>
+    public Stroke? RuleAbove { get; init; }
+
+    /// <summary>A rule below a heading in this style, from edge to edge.</summary>
+    public Stroke? RuleBelow { get; init; }
 
     /// <summary>Ink of links; none leaves them in the text's ink.</summary>
     public Ink? LinkInk { get; init; }

@@ -39,6 +39,7 @@ public sealed class DraftTests
             new TemplateLoader(_folder, templates),
             Path.Combine(_folder, "out"),
             [("letter", PaperSize.Letter)],
+            [],
             new EditionFiles(_folder),
             prove
         ).Build(compilation);
