@@ -28,6 +28,7 @@ public sealed class FileReaderTests
     private static IEnumerable<TestCaseData> OwnDocuments() =>
         from id in Manuscripts.Own
         from plan in BookletTemplates.Templates.Documents
+        where !plan.Printing.SaddleStitched && (!plan.OnRequest || id == "harbor-lights")
         from paper in id == "harbor-lights" ? new[] { "letter", "a4" } : ["letter"]
         select new TestCaseData(id, plan.Key, paper);
 
@@ -39,9 +40,10 @@ public sealed class FileReaderTests
     )
     {
         var composer = new DocumentComposer(Manuscripts.Of(id), BookletTemplates.Templates);
+        DocumentPlan of = composer.Plans.Single(p => p.Key == plan);
         ComposedDocument composed = composer.Compose(
-            composer.Plans.Single(p => p.Key == plan),
-            paper == "a4" ? PaperSize.A4 : PaperSize.Letter
+            of,
+            of.Printing.PageOf(paper == "a4" ? PaperSize.A4 : PaperSize.Letter)
         );
         TypesetDocument typeset = new Typesetter(TestFonts.Library).Typeset(composed.Document);
         ReadBackReport report = FileReader.Compare(
@@ -52,7 +54,7 @@ public sealed class FileReaderTests
         report
             .Misprints.Select(misprint => $"{misprint.Kind} page {misprint.Page}: {misprint.Text}")
             .ShouldBeEmpty();
-        report.Compared.ShouldBeGreaterThan(20);
+        report.Compared.ShouldBeGreaterThan(10);
         // No number on any page is one that the tables do not hold for its size.
         ReadBackFindings
             .Of(
