@@ -130,8 +130,7 @@ internal sealed class Cutting : Section
     private static readonly Points PanelFigureHeight = 250.Pt;
     private static readonly Points LeastDiagram = 220.Pt;
 
-    private static int Abreast(SectionContext context) =>
-        context.Abreast(LeastDiagram, 20.Pt, 2);
+    private static int Abreast(SectionContext context) => context.Abreast(LeastDiagram, 20.Pt, 2);
 
     private static Points DiagramWidth(SectionContext context) =>
         Abreast(context) == 1 ? context.TextWidth : context.TextWidth.Scale(0.47);
