@@ -35,8 +35,8 @@ public static class LayoutFindings
             LayoutProblemKind.UnknownStyle => (
                 "PP0504",
                 Severity.Warning,
-                "a text style is not defined",
-                "define it in templates/looks.yaml"
+                "a text style or its typeface is missing",
+                "define it in templates/looks.yaml, or put the typeface into templates/fonts"
             ),
             LayoutProblemKind.UnknownAnchor => (
                 "PP0505",

@@ -235,7 +235,10 @@ public sealed class LooksReader
             styles.ToImmutable()
         )
         {
-            Rhythm = Number(all, "rhythm", Points.Zero),
+            // Running text of another size has another leading.
+            Rhythm = changed["rhythm"] is null
+                ? Number(all, "rhythm", Points.Zero).Scale(running.Value / usualSize.Value)
+                : Number(changed, "rhythm", Points.Zero),
             Enlarged = Math.Max(1, running.Value / usualSize.Value),
             Forms = new PageForms
             {

@@ -22,6 +22,12 @@ public abstract record Block
     /// <summary>Whether the block must not end a page when something follows it.</summary>
     public virtual bool StaysWithNext(LayoutContext context) => false;
 
+    /// <summary>
+    /// How far the block's first baseline lies below its top, where it begins with running text that keeps the rhythm of the
+    /// page; none for all else.
+    /// </summary>
+    internal virtual Points? RhythmicBaseline(LayoutContext context) => null;
+
     /// <summary>Whether the block shows nothing, so that no page needs to be begun for it alone.</summary>
     public virtual bool IsBlank => false;
 

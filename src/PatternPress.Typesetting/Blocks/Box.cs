@@ -33,6 +33,7 @@ public sealed record Box(Block Content) : Block
         {
             Width = width - Padding.Across,
             Height = room.Height - Padding.Down,
+            Top = null,
         };
         return context.Fit(Content, inner) switch
         {

@@ -39,7 +39,7 @@ public sealed record Columns(ImmutableArray<Column> Items) : Block
         var fits = new Fit[Items.Length];
         for (var i = 0; i < Items.Length; i++)
         {
-            fits[i] = context.Fit(Items[i].Content, room with { Width = widths[i] });
+            fits[i] = context.Fit(Items[i].Content, room with { Width = widths[i], Top = null });
             if (fits[i] is Fit.Moves moves)
             {
                 return moves;

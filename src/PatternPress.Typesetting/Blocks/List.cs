@@ -40,11 +40,15 @@ public sealed record List(ImmutableArray<ListItem> Items) : Block
 
     public override bool StaysWithNext(LayoutContext context) => KeepLastWithNext;
 
-    public override Fit Fit(LayoutContext context, Room room) => context.Fit(Composed(), room);
+    public override Fit Fit(LayoutContext context, Room room) =>
+        context.Fit(Composed(), room with { Top = null });
 
     public override WidthRange Widths(LayoutContext context) => Composed().Widths(context);
 
     public override Spacing Spacing(LayoutContext context) => Composed().Spacing(context);
+
+    internal override Points? RhythmicBaseline(LayoutContext context) =>
+        Items.IsEmpty ? null : Items[0].Content.RhythmicBaseline(context);
 
     public override IEnumerable<Block> Children => Items.Select(item => item.Content);
 

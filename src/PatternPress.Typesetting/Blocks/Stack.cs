@@ -34,7 +34,12 @@ public sealed record Stack(ImmutableArray<Block> Items) : Block
                 y == Points.Zero
                     ? y
                     : Points.Min(
-                        (y + context.Space(Largest(gap, after, spacing.Before))).UpTo(Rhythm),
+                        InRhythm(
+                            context,
+                            block,
+                            room,
+                            (y + context.Space(Largest(gap, after, spacing.Before))).UpTo(Rhythm)
+                        ),
                         Points.Max(y, room.Height)
                     );
             var offered =
@@ -43,6 +48,7 @@ public sealed record Stack(ImmutableArray<Block> Items) : Block
                     : room with
                     {
                         Height = room.Height - start,
+                        Top = room.Top + start,
                         AtTop = false,
                         Forced = false,
                     };
@@ -85,6 +91,27 @@ public sealed record Stack(ImmutableArray<Block> Items) : Block
 
         return new Fit.Fits(Build(placed));
     }
+
+    // Running text comes back into the rhythm of the page after whatever stood above it.
+    static Points InRhythm(LayoutContext context, Block block, Room room, Points start)
+    {
+        if (
+            context.Rhythm == Points.Zero
+            || room.Top is not { } top
+            || block.RhythmicBaseline(context) is not { } baseline
+        )
+        {
+            return start;
+        }
+
+        // The first line of a page stands in the rhythm: what is at its top begins at 0.
+        var first = context.BodyBaseline;
+        var below = top + start + baseline - first;
+        return start + below.UpTo(context.Rhythm) - below;
+    }
+
+    internal override Points? RhythmicBaseline(LayoutContext context) =>
+        Items.IsEmpty ? null : Items[0].RhythmicBaseline(context);
 
     public override WidthRange Widths(LayoutContext context) =>
         Items.Aggregate(default(WidthRange), (widest, item) => widest.Or(item.Widths(context)));

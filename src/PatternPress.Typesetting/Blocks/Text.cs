@@ -88,6 +88,19 @@ public sealed record Text(ImmutableArray<Inline> Content, string Style = StyleSh
         return new(Continued is null ? style.SpaceBefore : Points.Zero, style.SpaceAfter);
     }
 
+    internal override Points? RhythmicBaseline(LayoutContext context)
+    {
+        var style = context.Style(Style);
+        var rhythm = context.Rhythm;
+        return
+            rhythm > Points.Zero
+            && Continued is null
+            && !style.KeepWithNext
+            && style.Leading.Thousandths % rhythm.Thousandths == 0
+            ? Prepare(context).Paragraph.Baseline
+            : null;
+    }
+
     public override bool StaysWithNext(LayoutContext context) => context.Style(Style).KeepWithNext;
 
     internal (Paragraph Paragraph, Tag? Tag) Prepare(LayoutContext context)

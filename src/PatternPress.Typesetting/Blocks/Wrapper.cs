@@ -11,6 +11,9 @@ public abstract record Wrapper(Block Content) : Block
 
     public override bool StaysWithNext(LayoutContext context) => Content.StaysWithNext(context);
 
+    internal override Points? RhythmicBaseline(LayoutContext context) =>
+        Content.RhythmicBaseline(context);
+
     public override bool IsBlank => Content.IsBlank;
 
     public override IEnumerable<Block> Children => [Content];

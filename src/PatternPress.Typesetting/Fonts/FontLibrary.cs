@@ -7,6 +7,8 @@ public sealed class FontLibrary
 {
     readonly Dictionary<(string Family, bool Bold, bool Italic), FontFace> faces = [];
 
+    readonly HashSet<string> families;
+
     /// <exception cref="ArgumentException">There is no face, or two faces for the same family, weight and slope.</exception>
     public FontLibrary(params IEnumerable<FontFace> faces)
     {
@@ -16,6 +18,7 @@ public sealed class FontLibrary
             throw new ArgumentException("A font library needs at least one face.", nameof(faces));
         }
 
+        families = [.. Faces.Select(face => face.Family)];
         foreach (var face in Faces)
         {
             if (!this.faces.TryAdd((face.Family, face.Bold, face.Italic), face))
@@ -29,7 +32,7 @@ public sealed class FontLibrary
     public ImmutableArray<FontFace> Faces { get; }
 
     /// <summary>Whether the library has any face of a family.</summary>
-    public bool HasFamily(string family) => Faces.Any(face => face.Family == family);
+    public bool HasFamily(string family) => families.Contains(family);
 
     /// <summary>
     /// The face for a family, weight and slope; failing that the nearest of the family (slope given up before weight);

@@ -52,6 +52,19 @@ public sealed class LayoutContext
     /// <summary>The share of the spaces between blocks that is set.</summary>
     public double Density { get; internal set; } = 1;
 
+    /// <summary>
+    /// The distance of which lines of running text stand a whole multiple below the head of the text; zero where spaces are
+    /// set closer to save a page.
+    /// </summary>
+    public Points Rhythm => Density == 1 ? Styles.Rhythm : Points.Zero;
+
+    /// <summary>From the top of a line of running text to its baseline.</summary>
+    internal Points BodyBaseline =>
+        Paragraph.BaselineWithin(
+            Measurer.Fonts.Find(Styles.Body.Family, Styles.Body.Bold, Styles.Body.Italic),
+            Styles.Body
+        );
+
     /// <summary>A space between two blocks at the density of the sequence.</summary>
     public Points Space(Points space) => Density == 1 ? space : space.Scale(Density);
 
@@ -89,6 +102,14 @@ public sealed class LayoutContext
     {
         if (Styles.Find(name) is { } style)
         {
+            if (!Measurer.Fonts.HasFamily(style.Family))
+            {
+                Report(
+                    LayoutProblemKind.UnknownStyle,
+                    $"there is no typeface '{style.Family}' for the text style '{name}'; another is used"
+                );
+            }
+
             return style;
         }
 

@@ -97,7 +97,7 @@ static class Paginator
         for (; left is not null && pages.Count < MostPages; first = false)
         {
             context.PageNumber = pages.Count + 1;
-            var room = new Room(place.Width, place.Height, AtTop: true);
+            var room = new Room(place.Width, place.Height, AtTop: true, Top: Points.Zero);
             var fit = context.Fit(left, room);
             if (fit is Fit.Moves)
             {
@@ -153,7 +153,7 @@ static class Paginator
         context.PageNumber = last.Number;
         var (fragment, rest) = context.Fit(
             sequence.Body,
-            new Room(place.Width, place.Height - y, AtTop: false)
+            new Room(place.Width, place.Height - y, AtTop: false, Top: y)
         ) switch
         {
             Fit.Fits fits => (fits.Fragment, null),

@@ -5,7 +5,14 @@ namespace PatternPress.Typesetting.Layout;
 /// <param name="Height">Its height.</param>
 /// <param name="AtTop">Whether nothing stands above it on the page: then moving on would win nothing.</param>
 /// <param name="Forced">Whether the block must be placed even if it does not fit, and say so.</param>
-public readonly record struct Room(Points Width, Points Height, bool AtTop, bool Forced = false)
+/// <param name="Top">How far below the head of the page's text it begins; none where no page is being filled.</param>
+public readonly record struct Room(
+    Points Width,
+    Points Height,
+    bool AtTop,
+    bool Forced = false,
+    Points? Top = null
+)
 {
     /// <summary>Room of a width without limit downwards.</summary>
     public static Room Endless(Points width) => new(width, Points.Unlimited, AtTop: true);

@@ -16,7 +16,7 @@ static class TestFonts
     {
         var folder = Folder();
         return new FontLibrary(
-            from family in (string[])["Lato", "Vollkorn"]
+            from family in (string[])["Lato", "Vollkorn", "Yrsa"]
             from style in (string[])["Regular", "Italic", "Bold", "BoldItalic"]
             select new FontFace(
                 family,
