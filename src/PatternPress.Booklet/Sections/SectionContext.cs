@@ -242,7 +242,13 @@ public sealed class SectionContext
             Style = style,
             Sections = SectionCatalog.Names.ToImmutableDictionary(n => n, Templates.TitleOf),
             Present = Present,
+            NameFigure = NextDiagram,
         };
+
+    private int diagrams;
+
+    /// <summary>A name that no other diagram of the document has.</summary>
+    internal string NextDiagram() => $"diagram-{++diagrams}";
 
     private Span PlaceOf(string name, string text)
     {

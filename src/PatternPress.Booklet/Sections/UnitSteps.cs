@@ -3,6 +3,7 @@ using PatternPress.Quilting.Tables;
 using PatternPress.Quilting.Techniques;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Blocks;
+using PatternPress.Typesetting.Inlines;
 
 namespace PatternPress.Booklet.Sections;
 
@@ -40,19 +41,37 @@ internal static class UnitSteps
                 continue;
             }
             Figure? figure = context.Figures.Step(unit, step, words, scale);
+            int number = items.Count + 1;
+            // The number of a step leads to its diagram, which may stand below several lines.
+            var anchor = new Anchor(context.NextDiagram());
             Block content =
                 figure is null ? new Stack(text)
                 : IsWide(step)
-                    ? new Stack(text.Add(figure with { SpaceBefore = 4.Pt, SpaceAfter = 4.Pt }))
+                    ? new Stack([
+                        .. text,
+                        anchor,
+                        figure with
+                        {
+                            SpaceBefore = 4.Pt,
+                            SpaceAfter = 4.Pt,
+                        },
+                    ])
                 : new Columns(
                     Column.Share(new Stack(text)),
-                    Column.Fixed(context.Grown(DiagramWidth), figure)
+                    Column.Fixed(context.Grown(DiagramWidth), new Stack(anchor, figure))
                 )
                 {
                     Gap = 16.Pt,
                     StackBelow = context.Grown(150.Pt),
                 };
-            items.Add(new ListItem(new KeepTogether(content)));
+            items.Add(
+                new ListItem(new KeepTogether(content))
+                {
+                    LabelLink = figure is null
+                        ? null
+                        : context.Setting(null, "step").ToDiagram(anchor.Name, number),
+                }
+            );
         }
         if (items.Count > 0)
         {

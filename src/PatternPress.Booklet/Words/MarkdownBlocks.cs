@@ -194,11 +194,14 @@ public sealed class MarkdownBlocks
         return [WithFigure(list, figure), new Gap(5.Pt)];
     }
 
-    private KeepTogether WithFigure(Block text, Figure figure) =>
+    private KeepTogether WithFigure(Block text, Figure figure, string? name = null) =>
         new(
             new Typesetting.Blocks.Columns(
                 Column.Share(text),
-                Column.Fixed(figure.MaxWidth ?? figure.Drawing.NaturalWidth, figure)
+                Column.Fixed(
+                    figure.MaxWidth ?? figure.Drawing.NaturalWidth,
+                    name is null ? figure : new Stack(new Anchor(name), figure)
+                )
             )
             {
                 Gap = 16.Pt,
@@ -289,24 +292,42 @@ public sealed class MarkdownBlocks
             {
                 content = [announced, pictured];
             }
+            string? name =
+                list.IsOrdered && content.Any(block => block is Figure)
+                    ? setting.NameFigure?.Invoke()
+                    : null;
             items.Add(
                 new ListItem(
                     content is [Text text, Figure figure]
                     && (figure.MaxWidth ?? figure.Drawing.NaturalWidth) <= Widest
-                        ? WithFigure(text, figure)
-                        : new Stack(content)
+                        ? WithFigure(text, figure, name)
+                        : new Stack(Named(content, name))
                 )
+                {
+                    LabelLink = name is null
+                        ? null
+                        : setting.ToDiagram(name, StartOf(list) + items.Count),
+                }
             );
         }
         return new List(items.DrainToImmutable())
         {
             Numbered = list.IsOrdered,
-            Start = int.TryParse(list.OrderedStart, out int start) ? start : 1,
+            Start = StartOf(list),
             LabelStyle = "list-label",
             Gap = list.IsLoose ? 5.Pt : 2.Pt,
             KeepItemsTogether = true,
         };
     }
+
+    private static int StartOf(ListBlock list) =>
+        int.TryParse(list.OrderedStart, out int start) ? start : 1;
+
+    /// <summary>The first figure with a place before it that links lead to.</summary>
+    private static ImmutableArray<Block> Named(ImmutableArray<Block> content, string? name) =>
+        name is null
+            ? content
+            : content.Insert(content.IndexOf(content.First(b => b is Figure)), new Anchor(name));
 
     private Block ReadAlert(AlertBlock alert)
     {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Booklet.Looks;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Blocks;
+using PatternPress.Typesetting.Inlines;
 using PatternPress.Typesetting.Styles;
 
 namespace PatternPress.Booklet.Words;
@@ -40,6 +41,13 @@ public sealed record MarkdownSetting(Theme Theme, Labels Labels)
 
     /// <summary>What <c>![name](place:name)</c> stands for; null where pictures are not allowed.</summary>
     public ImmutableDictionary<string, ImmutableArray<Block>>? Places { get; init; }
+
+    /// <summary>Names for the figures of numbered steps, so that a step's number leads to its figure; null for no such links.</summary>
+    public Func<string>? NameFigure { get; init; }
+
+    /// <summary>The link on a step's number.</summary>
+    internal LinkTarget ToDiagram(string name, int step) =>
+        new LinkTarget.ToAnchor(name) { Words = Labels.Format("to-diagram", step) };
 
     /// <summary>Titles of the sections that a text may point to, by name.</summary>
     public ImmutableDictionary<string, string> Sections { get; init; } =

@@ -61,7 +61,10 @@ public sealed record List(ImmutableArray<ListItem> Items) : Block
     Block Entry(ListItem item, int index)
     {
         var label = item.Label ?? (Numbered ? $"{Start + index}{AfterNumber}" : Bullet);
-        Block entry = new ListEntry(label, LabelStyle, Indent, item.Content);
+        Block entry = new ListEntry(label, LabelStyle, Indent, item.Content)
+        {
+            LabelLink = item.LabelLink,
+        };
         if (KeepItemsTogether)
         {
             entry = new KeepTogether(entry);

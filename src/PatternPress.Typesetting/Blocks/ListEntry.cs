@@ -9,6 +9,8 @@ sealed record ListEntry(string Label, string LabelStyle, Points Indent, Block Co
 {
     (Tag Item, Tag Body)? Continued { get; init; }
 
+    public Inlines.LinkTarget? LabelLink { get; init; }
+
     public override Fit Fit(LayoutContext context, Room room)
     {
         var tags = Continued ?? (new Tag(TagRole.ListItem), new Tag(TagRole.ListBody));
@@ -33,7 +35,7 @@ sealed record ListEntry(string Label, string LabelStyle, Points Indent, Block Co
 
     Fragment SetLabel(LayoutContext context)
     {
-        var text = new Text([new Inlines.Run(Label)], LabelStyle)
+        var text = new Text([new Inlines.Run(Label) { Link = LabelLink }], LabelStyle)
         {
             Role = TagRole.Label,
             Alignment = Styles.Alignment.Left,

@@ -1,3 +1,5 @@
+using PatternPress.Typesetting.Inlines;
+
 namespace PatternPress.Typesetting.Blocks;
 
 /// <summary>An item of a list.</summary>
@@ -9,4 +11,7 @@ public sealed record ListItem(Block Content)
 
     /// <summary>What stands before the item instead of its number or bullet.</summary>
     public string? Label { get; init; }
+
+    /// <summary>Where a click on the number or bullet leads.</summary>
+    public LinkTarget? LabelLink { get; init; }
 }

@@ -5,6 +5,9 @@ public abstract record LinkTarget
 {
     LinkTarget() { }
 
+    /// <summary>What the link is called by a reader that speaks; the words that are linked where nothing is said.</summary>
+    public string? Words { get; init; }
+
     /// <summary>To an anchor of the same document, by name.</summary>
     public sealed record ToAnchor(string Name) : LinkTarget;
 

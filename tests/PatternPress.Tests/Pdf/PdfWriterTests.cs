@@ -116,6 +116,25 @@ public partial class PdfWriterTests
         Faults("/OBJR", "/OBJX").ShouldContain("a link has no annotation");
         Faults("/BBox", "/BBux").ShouldContain("a figure has no box");
         Faults("BT\n", "  \n").ShouldNotBeEmpty();
+        Faults("/ListNumbering", "/ListNumberinx")
+            .ShouldContain("a list does not say how it is numbered");
+        Faults("/FontFile2", "/FontFilex")
+            .ShouldContain(fault => fault.EndsWith("is not embedded", StringComparison.Ordinal));
+        Faults("/ToUnicode", "/ToUnicodx")
+            .ShouldContain(fault => fault.EndsWith("has no characters", StringComparison.Ordinal));
+        Faults("/Outlines", "/Outlinex").ShouldContain("the file has headings and no bookmarks");
+        Faults("/Dest[", "/Desx[").ShouldContain("a bookmark leads nowhere");
+        Faults("/Dest[", "/Desx[")
+            .ShouldContain(fault =>
+                fault.EndsWith("a link leads nowhere", StringComparison.Ordinal)
+            );
+        Faults("/ColSpan 2", "/ColSpan 3")
+            .ShouldContain(fault =>
+                fault.StartsWith("a table has rows of", StringComparison.Ordinal)
+            );
+        Faults("/Artifact<</Type/Layout>>", "/Artifact<</Type/Layouts>>").ShouldNotBeEmpty();
+        Faults("/Lang(en", "/Lanx(en").ShouldContain("the file names no language");
+        Faults("dc:title", "dc:titlx").ShouldContain("the metadata have no title");
 
         IReadOnlyList<string> Faults(string old, string changed)
         {

@@ -14,7 +14,8 @@ namespace PatternPress.Tests.Pdf;
 /// <summary>
 /// Walks a file's tag tree and content streams and lists what PDF/UA-1 (ISO 14289-1, clause 7) would object to: content
 /// without a mark, marks that cross text objects, figures without words, header cells without scope, headings that skip a
-/// level, links without their annotation, elements in the wrong place.
+/// level, links without their annotation or to nowhere, elements in the wrong place, tables with rows of unequal width,
+/// lists that do not say how they are numbered, fonts that are not embedded, bookmarks that are missing.
 /// </summary>
 sealed class TagTree
 {
@@ -54,6 +55,22 @@ sealed class TagTree
 
     public IReadOnlyList<string> Faults => faults;
 
+    /// <summary>Whether the file says of itself that it follows PDF/UA-1.</summary>
+    public bool ClaimsAccessibility { get; private set; }
+
+    /// <summary>Numbered items that hold a diagram: their number in the tree, and whether a link on their label leads to its page.</summary>
+    public List<(string Diagram, bool Linked)> Steps { get; } = [];
+
+    /// <summary>Entries of tables of contents, and whether each is a link.</summary>
+    public List<bool> ContentsEntries { get; } = [];
+
+    public int Bookmarks { get; private set; }
+
+    public int TablesWithoutHeaders { get; private set; }
+
+    /// <summary>Links within the file.</summary>
+    public int InnerLinks { get; private set; }
+
     public static TagTree Check(byte[] pdf)
     {
         using var document = PdfDocument.Open(pdf);
@@ -65,7 +82,11 @@ sealed class TagTree
     void Check()
     {
         var catalog = document.Structure.Catalog.CatalogDictionary;
-        Expect(catalog.ContainsKey(NameToken.Create("Lang")), "the file names no language");
+        Expect(
+            Words(catalog, "Lang") is { Length: >= 2 } language
+                && language.All(c => char.IsAsciiLetterOrDigit(c) || c == '-'),
+            "the file names no language"
+        );
         Expect(
             Dictionary(catalog, "MarkInfo") is { } marks
                 && Get(marks, "Marked") is BooleanToken { Data: true },
@@ -78,6 +99,9 @@ sealed class TagTree
         );
         Expect(!string.IsNullOrWhiteSpace(document.Information.Title), "the file has no title");
         NumberPages();
+        CheckMetadata();
+        CheckFonts();
+        CheckBookmarks(catalog);
         var root = Dictionary(catalog, "StructTreeRoot")!;
         foreach (var kid in Kids(root))
         {
@@ -90,7 +114,89 @@ sealed class TagTree
         }
 
         CheckParents(root);
+        Expect(lastHeading == 0 || Bookmarks > 0, "the file has headings and no bookmarks");
     }
+
+    // ISO 14289-1, clause 5: the claim, and ISO 16684-1: the title.
+    void CheckMetadata()
+    {
+        Expect(document.TryGetXmpMetadata(out var metadata), "the file has no metadata");
+        if (metadata?.GetXDocument() is not { } xmp)
+        {
+            return;
+        }
+
+        var part = xmp.Descendants("{http://www.aiim.org/pdfua/ns/id/}part").FirstOrDefault();
+        ClaimsAccessibility = part?.Value == "1";
+        var title = xmp.Descendants("{http://purl.org/dc/elements/1.1/}title").FirstOrDefault();
+        Expect(!string.IsNullOrWhiteSpace(title?.Value), "the metadata have no title");
+    }
+
+    // ISO 14289-1, 7.21: every font embedded, its characters known.
+    void CheckFonts()
+    {
+        foreach (var page in pageNumbers.Keys)
+        {
+            var dictionary = (DictionaryToken)document.Structure.GetObject(page).Data;
+            if (
+                Dictionary(dictionary, "Resources") is not { } resources
+                || Dictionary(resources, "Font") is not { } fonts
+            )
+            {
+                continue;
+            }
+
+            foreach (var token in fonts.Data.Values)
+            {
+                var font = (DictionaryToken)Resolved(token)!;
+                var name = Name(font, "BaseFont") ?? "?";
+                Expect(
+                    font.ContainsKey(NameToken.Create("ToUnicode")),
+                    $"{name} has no characters"
+                );
+                Expect(name.Length > 7 && name[6] == '+', $"{name} is no subset");
+                var descendant = (Resolved(Get(font, "DescendantFonts")) as ArrayToken)?.Data
+                    is [var first, ..]
+                    ? Resolved(first) as DictionaryToken
+                    : null;
+                Expect(
+                    descendant is not null
+                        && Dictionary(descendant, "FontDescriptor") is { } descriptor
+                        && descriptor.ContainsKey(NameToken.Create("FontFile2")),
+                    $"{name} is not embedded"
+                );
+            }
+        }
+    }
+
+    void CheckBookmarks(DictionaryToken catalog)
+    {
+        if (Dictionary(catalog, "Outlines") is { } outlines)
+        {
+            Follow(outlines, 0);
+        }
+
+        void Follow(DictionaryToken parent, int depth)
+        {
+            for (
+                var item = Dictionary(parent, "First");
+                item is not null && depth < 8;
+                item = Dictionary(item, "Next")
+            )
+            {
+                Bookmarks++;
+                Expect(PageOf(item) > 0, "a bookmark leads nowhere");
+                Follow(item, depth + 1);
+            }
+        }
+    }
+
+    // The page that a bookmark or link leads to; 0 for none.
+    int PageOf(DictionaryToken item) =>
+        Resolved(Get(item, "Dest")) is ArrayToken { Data: [IndirectReferenceToken page, ..] }
+        && pageNumbers.TryGetValue(page.Data, out var number)
+            ? number
+            : 0;
 
     void NumberPages()
     {
@@ -153,7 +259,112 @@ sealed class TagTree
         }
 
         Expect(type != "Link" || annotations > 0, "a link has no annotation");
+        switch (type)
+        {
+            case "TOCI":
+                ContentsEntries.Add(LinkedPages(element).Count > 0);
+                break;
+            case "LI" when parent is not null && IsNumbered(parent):
+                CheckStep(element);
+                break;
+            case "Table":
+                CheckTable(element);
+                break;
+        }
     }
+
+    bool IsNumbered(DictionaryToken list) =>
+        Dictionary(list, "A") is { } attributes && Name(attributes, "ListNumbering") == "Decimal";
+
+    // A numbered item with a diagram of its own: the link on its number leads to the diagram's page.
+    void CheckStep(DictionaryToken item)
+    {
+        var label = ChildrenOf(item).FirstOrDefault(kid => Name(kid, "S") == "Lbl");
+        foreach (var figure in ChildrenOf(item).SelectMany(kid => Figures(kid, 0)))
+        {
+            var page = Get(figure, "Pg") is IndirectReferenceToken { Data: var pg }
+                ? pageNumbers.GetValueOrDefault(pg)
+                : 0;
+            Steps.Add(
+                (Words(figure, "Alt") ?? "", label is not null && LinkedPages(label).Contains(page))
+            );
+        }
+    }
+
+    // Diagrams in an element, without the small drawings that stand in a line.
+    IEnumerable<DictionaryToken> Figures(DictionaryToken element, int depth)
+    {
+        if (
+            Name(element, "S") == "Figure"
+            && Dictionary(element, "A") is { } layout
+            && Name(layout, "Placement") == "Block"
+        )
+        {
+            return [element];
+        }
+
+        // Steps within a step have numbers of their own.
+        return depth > 8 || Name(element, "S") is "L"
+            ? []
+            : ChildrenOf(element).SelectMany(kid => Figures(kid, depth + 1));
+    }
+
+    // The pages that links in an element lead to.
+    HashSet<int> LinkedPages(DictionaryToken element)
+    {
+        var pages = new HashSet<int>();
+        Look(element, 0);
+        return pages;
+
+        void Look(DictionaryToken at, int depth)
+        {
+            foreach (var kid in Kids(at).OfType<DictionaryToken>())
+            {
+                if (
+                    Name(kid, "Type") == "OBJR"
+                    && Dictionary(kid, "Obj") is { } annotation
+                    && PageOf(annotation) is > 0 and var page
+                )
+                {
+                    pages.Add(page);
+                }
+            }
+
+            if (depth < 8)
+            {
+                foreach (var kid in ChildrenOf(at))
+                {
+                    Look(kid, depth + 1);
+                }
+            }
+        }
+    }
+
+    // Rows of one width, header cells in it (ISO 14289-1, 7.5).
+    void CheckTable(DictionaryToken table)
+    {
+        var rows = ChildrenOf(table)
+            .SelectMany(part => Name(part, "S") == "TR" ? [part] : ChildrenOf(part))
+            .Where(row => Name(row, "S") == "TR")
+            .ToList();
+        var widths = rows.Select(row => ChildrenOf(row).Sum(SpanOf)).Distinct().ToList();
+        Expect(widths.Count == 1, $"a table has rows of {string.Join(", ", widths)} columns");
+        if (!rows.SelectMany(ChildrenOf).Any(cell => Name(cell, "S") == "TH"))
+        {
+            TablesWithoutHeaders++;
+        }
+    }
+
+    int SpanOf(DictionaryToken cell) =>
+        Dictionary(cell, "A") is { } attributes && Get(attributes, "ColSpan") is NumericToken span
+            ? span.Int
+            : 1;
+
+    IEnumerable<DictionaryToken> ChildrenOf(DictionaryToken element) =>
+        Kids(element)
+            .OfType<IndirectReferenceToken>()
+            .Select(kid => document.Structure.GetObject(kid.Data).Data)
+            .OfType<DictionaryToken>();
 
     void CheckElement(DictionaryToken element, string type, string? parent)
     {
@@ -175,6 +386,12 @@ sealed class TagTree
                     Dictionary(element, "A") is { } layout
                         && Get(layout, "BBox") is ArrayToken { Data.Count: 4 },
                     "a figure has no box"
+                );
+                break;
+            case "L":
+                Expect(
+                    Dictionary(element, "A") is { } list && Name(list, "ListNumbering") is not null,
+                    "a list does not say how it is numbered"
                 );
                 break;
             case "TH":
@@ -272,6 +489,11 @@ sealed class TagTree
                 !open.Contains('A') && !open.Contains('M'),
                 $"page {page}: an artifact within a mark"
             );
+            Expect(
+                begin.Properties is { } kind
+                    && Name(kind, "Type") is "Pagination" or "Layout" or "Background" or "Page",
+                $"page {page}: an artifact that does not say of what kind it is"
+            );
             open.Push('A');
         }
         else if (begin.Properties is { } properties && Get(properties, "MCID") is NumericToken mark)
@@ -325,6 +547,16 @@ sealed class TagTree
                         && owner is IndirectReferenceToken { Data: var named }
                         && named.Equals(element),
                     $"page {number}: an annotation belongs to no element"
+                );
+                var inner = PageOf(link) > 0;
+                InnerLinks += inner ? 1 : 0;
+                Expect(
+                    inner
+                        || (
+                            Dictionary(link, "A") is { } action
+                            && Words(action, "URI") is { Length: > 0 }
+                        ),
+                    $"page {number}: a link leads nowhere"
                 );
                 Expect(
                     !string.IsNullOrWhiteSpace(Words(link, "Contents")),

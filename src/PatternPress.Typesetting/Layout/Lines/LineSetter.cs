@@ -341,7 +341,7 @@ sealed class LineSetter(Paragraph paragraph, Points width, Alignment alignment)
                 new FragmentPart.Item(
                     Points.Zero,
                     Points.Zero,
-                    new PageItem.Link(place, link!, linkTag!, LinkWords(linkAtom))
+                    new PageItem.Link(place, link!, linkTag!, link!.Words ?? LinkWords(linkAtom))
                 )
             );
             linkPlace = null;

@@ -13,40 +13,84 @@ internal sealed class HatchRaster
     private const int DotsPerPoint = 4;
     private const int Reach = 6 * DotsPerPoint;
 
-    private readonly bool[,] _ink = new bool[Side + Reach, Side + (2 * Reach)];
+    // A dot is looked at in so many places each way, as a page painted with smooth edges is.
+    private const int Parts = 2;
+
+    private readonly double[,] _ink = new double[Side + Reach, Side + (2 * Reach)];
 
     private static readonly ConcurrentDictionary<Hatch, HatchRaster> Painted = new();
 
     public static HatchRaster Of(Hatch hatch) =>
         Painted.GetOrAdd(hatch, one => new HatchRaster(one));
 
-    private HatchRaster(Hatch hatch)
+    /// <summary>Dots in one row that are measured.</summary>
+    public const int Columns = Side + (2 * Reach);
+
+    public const int Rows = Side + Reach;
+
+    /// <summary>A hatch as it was painted elsewhere, four dots to the point.</summary>
+    /// <param name="inkOf">Which share of a dot, by column and row, is ink.</param>
+    public static HatchRaster Of(Func<int, int, double> inkOf) => new(inkOf);
+
+    private HatchRaster(Func<int, int, double> inkOf)
     {
-        for (int row = 0; row < _ink.GetLength(0); row++)
+        for (int row = 0; row < Rows; row++)
         {
-            for (int column = 0; column < _ink.GetLength(1); column++)
+            for (int column = 0; column < Columns; column++)
             {
-                // From well inside, so that no coordinate is negative or special.
-                double x = 100 + ((column + 0.5) / DotsPerPoint),
-                    y = 100 + ((row + 0.5) / DotsPerPoint);
-                _ink[row, column] = hatch
-                    .Layers.OfType<HatchLayer.Lines>()
-                    .Any(l => Covers(l, x, y));
+                _ink[row, column] = inkOf(column, row);
             }
         }
     }
 
-    /// <summary>Share of inked dots.</summary>
+    private HatchRaster(Hatch hatch)
+    {
+        HatchLayer.Lines[] layers = [.. hatch.Layers.OfType<HatchLayer.Lines>()];
+        Parallel.For(
+            0,
+            Rows,
+            row =>
+            {
+                for (int column = 0; column < Columns; column++)
+                {
+                    int inked = 0;
+                    for (int part = 0; part < Parts * Parts; part++)
+                    {
+                        // From well inside, so that no coordinate is negative or special.
+                        double x =
+                                100 + ((column + (((part % Parts) + 0.5) / Parts)) / DotsPerPoint),
+                            y = 100 + ((row + (((part / Parts) + 0.5) / Parts)) / DotsPerPoint);
+                        inked += IsInked(layers, x, y) ? 1 : 0;
+                    }
+                    _ink[row, column] = (double)inked / (Parts * Parts);
+                }
+            }
+        );
+    }
+
+    private static bool IsInked(HatchLayer.Lines[] layers, double x, double y)
+    {
+        foreach (HatchLayer.Lines layer in layers)
+        {
+            if (Covers(layer, x, y))
+            {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /// <summary>Share of ink.</summary>
     public double Coverage
     {
         get
         {
-            int count = 0;
-            foreach (bool dot in _ink)
+            double sum = 0;
+            foreach (double dot in _ink)
             {
-                count += dot ? 1 : 0;
+                sum += dot;
             }
-            return (double)count / _ink.Length;
+            return sum / _ink.Length;
         }
     }
 
@@ -54,26 +98,33 @@ internal sealed class HatchRaster
     public double[] Look()
     {
         const int step = 2;
-        double coverage = Coverage;
+        double coverage = Coverage,
+            spread = 0;
+        foreach (double dot in _ink)
+        {
+            spread += (dot - coverage) * (dot - coverage);
+        }
+        spread = Math.Max(spread / _ink.Length, 1e-6);
+        double[] ink = new double[Rows * Columns];
+        Buffer.BlockCopy(_ink, 0, ink, 0, ink.Length * sizeof(double));
         var look = new List<double> { Math.Sqrt(coverage) };
         for (int dy = 0; dy <= Reach; dy += step)
         {
             for (int dx = -Reach; dx <= Reach; dx += step)
             {
-                int both = 0,
-                    seen = 0;
+                double both = 0;
+                int seen = 0;
                 for (int y = 0; y < Side; y += 2)
                 {
-                    for (int x = Reach; x < Side + Reach; x += 2)
+                    int at = (y * Columns) + Reach,
+                        moved = at + (dy * Columns) + dx;
+                    for (int x = 0; x < Side; x += 2)
                     {
+                        both += ink[at + x] * ink[moved + x];
                         seen++;
-                        both += _ink[y, x] && _ink[y + dy, x + dx] ? 1 : 0;
                     }
                 }
-                double together = (double)both / seen;
-                look.Add(
-                    (together - (coverage * coverage)) / Math.Max(coverage * (1 - coverage), 1e-6)
-                );
+                look.Add(((both / seen) - (coverage * coverage)) / spread);
             }
         }
         return [.. look];
