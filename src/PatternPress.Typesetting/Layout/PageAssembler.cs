@@ -79,7 +79,16 @@ sealed class PageAssembler(LayoutContext context)
         return item switch
         {
             PageItem.Text text => text with { X = text.X + x, Baseline = text.Baseline + y },
-            PageItem.Path path => path with { Outline = path.Outline.Transformed(Move()) },
+            PageItem.Path path => path with
+            {
+                Outline = path.Outline.Transformed(Move()),
+                Image = path.Image is { } image
+                    ? image with
+                    {
+                        Tile = image.Tile.Then(Move()),
+                    }
+                    : null,
+            },
             PageItem.Clip clip => clip with
             {
                 Outline = clip.Outline.Transformed(Move()),

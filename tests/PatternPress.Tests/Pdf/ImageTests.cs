@@ -132,6 +132,21 @@ public sealed class ImageTests
         PagesAsSvg.Write(document.Pages[0]).ShouldContain("href=\"data:image/png;base64,");
     }
 
+    [Test]
+    public void A_tile_moves_with_its_page_onto_a_sheet()
+    {
+        TypesetDocument document = Typeset((Png, 90));
+        TypesetDocument sheet = PatternPress.Typesetting.Imposition.PressSheet.Place(
+            document,
+            9.Pt,
+            cropMarks: true
+        );
+        Transform before = Fills(document.Pages[0].Items).Single().Tile,
+            after = Fills(sheet.Pages[0].Items).Single().Tile;
+        double around = sheet.Pages[0].Trim!.Value.X.Value;
+        after.ShouldBe(before with { E = before.E + around, F = before.F + around });
+    }
+
     private static IEnumerable<ImageFill> Fills(ImmutableArray<PageItem> items) =>
         items.OfType<PageItem.Path>().Select(p => p.Image).OfType<ImageFill>();
 

@@ -114,7 +114,11 @@ sealed class TagTree
         }
 
         CheckParents(root);
-        Expect(lastHeading == 0 || Bookmarks > 0, "the file has headings and no bookmarks");
+        // A single page is at hand as it is.
+        Expect(
+            lastHeading == 0 || Bookmarks > 0 || pageNumbers.Count == 1,
+            "the file has headings and no bookmarks"
+        );
     }
 
     // ISO 14289-1, clause 5: the claim, and ISO 16684-1: the title.
