@@ -88,19 +88,27 @@ public static class Compiler
         {
             return WithoutNumbers(id, tree, house, pattern, [.. findings.ToDiagnostics()]);
         }
-        Making making = new Maker().Make(pattern, quilts);
-        findings.AddRange(RuleCatalog.Check(new RuleContext(pattern, quilts, making, tree.Source)));
+        // The drawing is checked while it is worked out how to make it.
+        var making = new Aside<Making>(() => new Maker().Make(pattern, quilts));
+        findings.AddRange(
+            RuleCatalog.Check(new RuleContext(pattern, quilts, making.Value, tree.Source))
+        );
         var result = new Compilation(
             id,
             tree,
             house?.Source,
             pattern,
             quilts,
-            making,
+            making.Value(),
             null,
             [.. findings.ToDiagnostics()]
         );
-        return result.HasErrors ? result : result with { Tables = Tabulator.Tabulate(making) };
+        return result.HasErrors
+            ? result
+            : result with
+            {
+                Tables = Tabulator.Tabulate(making.Value()),
+            };
     }
 
     /// <summary>What can be said about blocks and layouts although something else could not be read.</summary>

@@ -13,6 +13,10 @@ namespace PatternPress.Quilting.Cutting;
 /// shorter plan could change what is bought.</param>
 public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
 {
+    // A list is planned for the choice of how its borders are cut and again when all is known; two sizes may ask for the
+    // same.
+    private readonly PlannedLists _planned = new();
+
     public FabricPlanner()
         : this(SearchEffort.Usual) { }
 
@@ -33,17 +37,22 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             );
         }
         Rational grid = GridOf(list.Cuts);
-        // Pieces are multiples of the grid, so what is left of the width below one grid step is of no use anyway.
-        long stock = Math.Max(0, (list.StripLength.Inches / grid).Floor());
-        List<Kind> kinds = KindsOf(list, grid, stock);
-        var problem = new CutProblem(stock, [.. kinds.Select(kind => kind.Piece)]);
-        var search = new Search(problem, units => YardageOf(new(grid * units), house), effort);
+        (CutProblem problem, List<Kind> kinds) = OnGrid(list, grid);
+        var search = new Search(
+            problem,
+            units => YardageOf(new(grid * units), house),
+            effort,
+            _planned
+        );
         if (search.Faults is { IsEmpty: false } faults)
         {
             return new FabricPlanning.Refused(Told(faults, kinds, list));
         }
         FabricPlan plan = Finish(search.Best(CutStyle.Plain), kinds, list, grid);
-        if (house.Plan == PlanStyle.Thrifty)
+        if (
+            house.Plan == PlanStyle.Thrifty
+            && plan.Yardage.ToBuy - search.Least.ToBuy >= house.ThriftyGain
+        )
         {
             FabricPlan mixed = Finish(search.Best(CutStyle.Thrifty), kinds, list, grid);
             if (plan.Yardage.ToBuy - mixed.Yardage.ToBuy >= house.ThriftyGain)
@@ -52,6 +61,26 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             }
         }
         return new FabricPlanning.Planned(plan);
+    }
+
+    public bool MayTakeLess(CuttingList list, Yardage than)
+    {
+        if (!CutSizeFaults(list).IsEmpty)
+        {
+            return true;
+        }
+        Rational grid = GridOf(list.Cuts);
+        (CutProblem problem, _) = OnGrid(list, grid);
+        return !CutLimits.Check(problem).IsEmpty
+            || YardageOf(new(grid * problem.AreaBound), list.House).ToBuy < than.ToBuy;
+    }
+
+    private static (CutProblem Problem, List<Kind> Kinds) OnGrid(CuttingList list, Rational grid)
+    {
+        // Pieces are multiples of the grid, so what is left of the width below one grid step is of no use anyway.
+        long stock = Math.Max(0, (list.StripLength.Inches / grid).Floor());
+        List<Kind> kinds = KindsOf(list, grid, stock);
+        return (new CutProblem(stock, [.. kinds.Select(kind => kind.Piece)]), kinds);
     }
 
     /// <summary>Strips of the fabric and of what is left beside long pieces.</summary>
@@ -67,13 +96,17 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
     private sealed class Search(
         CutProblem problem,
         Func<long, Yardage> yardage,
-        SearchEffort effort
+        SearchEffort effort,
+        PlannedLists planned
     )
     {
         /// <summary>More strips of long pieces are not looked at one by one.</summary>
         private const int MostSections = 6;
 
         public ImmutableArray<CutFault> Faults { get; } = CutLimits.Check(problem);
+
+        /// <summary>No plan of any style takes less.</summary>
+        public Yardage Least => yardage(problem.AreaBound);
 
         public Layout Best(CutStyle style)
         {
@@ -144,17 +177,14 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         private StripPlan Plan(CutProblem part, CutStyle style)
         {
             var brief = new SearchEffort(Math.Min(SearchEffort.Brief.Steps, effort.Steps));
-            StripPlan first = Planned(part, style, brief);
+            StripPlan first = planned.Plan(part, style, brief);
             return
                 !first.Proved
                 && effort.Steps > brief.Steps
                 && yardage(first.LowerBound).ToBuy < yardage(first.Total).ToBuy
-                ? Planned(part, style, effort)
+                ? planned.Plan(part, style, effort)
                 : first;
         }
-
-        private static StripPlan Planned(CutProblem part, CutStyle style, SearchEffort steps) =>
-            ((CutResult.Planned)StripPlanner.Plan(part, style, steps)).Plan;
     }
 
     private static Yardage YardageOf(Length strips, House house) =>
@@ -230,6 +260,13 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             }
             alike.Add(cut);
         }
+        // In an order of their own, so that the plan does not depend on the order of the list.
+        order.Sort(
+            (a, b) =>
+                a.Height != b.Height ? b.Height.CompareTo(a.Height)
+                : a.Width != b.Width ? b.Width.CompareTo(a.Width)
+                : a.Turnable.CompareTo(b.Turnable)
+        );
         var kinds = new List<Kind>(order.Count);
         foreach ((long Width, long Height, bool Turnable) size in order)
         {
@@ -337,26 +374,39 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
     // follows them at once.
     private static List<(LaidStrip Strip, int? Beside)> InCuttingOrder(Layout layout)
     {
-        var ordered = new List<(LaidStrip, int?)>(layout.Strips.Length);
-        foreach ((LaidStrip strip, int index) in Sorted(s => s.Beside is null))
-        {
-            int at = ordered.Count;
-            ordered.Add((strip, null));
-            foreach ((LaidStrip beside, int _) in Sorted(s => s.Beside == index))
+        int[] sorted = [.. Enumerable.Range(0, layout.Strips.Length)];
+        Array.Sort(
+            sorted,
+            (a, b) =>
             {
-                ordered.Add((beside, at));
+                Strip first = layout.Strips[a].Strip,
+                    second = layout.Strips[b].Strip;
+                int order = second.Height.CompareTo(first.Height);
+                order = order != 0 ? order : Longest(second).CompareTo(Longest(first));
+                return order != 0 ? order : a.CompareTo(b);
+            }
+        );
+        var ordered = new List<(LaidStrip, int?)>(sorted.Length);
+        foreach (int index in sorted)
+        {
+            if (layout.Strips[index].Beside is not null)
+            {
+                continue;
+            }
+            int at = ordered.Count;
+            ordered.Add((layout.Strips[index], null));
+            foreach (int other in sorted)
+            {
+                if (layout.Strips[other].Beside == index)
+                {
+                    ordered.Add((layout.Strips[other], at));
+                }
             }
         }
         return ordered;
-
-        IEnumerable<(LaidStrip Strip, int Index)> Sorted(Func<LaidStrip, bool> which) =>
-            layout
-                .Strips.Select((strip, index) => (strip, index))
-                .Where(s => which(s.strip))
-                .OrderByDescending(s => s.strip.Strip.Height)
-                .ThenByDescending(s => s.strip.Strip.Segments.Max(segment => segment.Width))
-                .ThenBy(s => s.index);
     }
+
+    private static long Longest(Strip strip) => strip.Segments.Max(segment => segment.Width);
 
     private static string Across(CuttingList list)
     {

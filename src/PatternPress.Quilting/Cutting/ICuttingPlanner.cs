@@ -8,6 +8,10 @@ namespace PatternPress.Quilting.Cutting;
 public interface ICuttingPlanner
 {
     FabricPlanning Plan(CuttingList list);
+
+    /// <summary>Whether a plan that takes less than this is not out of the question. Quick; a planner that cannot tell says
+    /// yes.</summary>
+    bool MayTakeLess(CuttingList list, Yardage than) => true;
 }
 
 /// <summary>Everything one size cuts from one fabric.</summary>

@@ -297,35 +297,35 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
                 }
                 var along = new CutDrafts(pattern, quilts);
                 _ = BorderCuts.Gather(quilt, size, along, new HashSet<string> { fabric }).Count();
+                CuttingList lengthwise = ListWith(along);
+                Yardage? across = planner.Plan(ListWith(joined)) is FabricPlanning.Planned inStrips
+                    ? inStrips.Plan.Yardage
+                    : null;
                 if (
-                    PlanWith(along) is FabricPlanning.Planned lengthwise
-                    && (
-                        PlanWith(joined) is not FabricPlanning.Planned across
-                        || lengthwise.Plan.Yardage.ToBuy < across.Plan.Yardage.ToBuy
-                    )
+                    (across is not { } most || planner.MayTakeLess(lengthwise, most))
+                    && planner.Plan(lengthwise) is FabricPlanning.Planned inOneLength
+                    && (across is null || inOneLength.Plan.Yardage.ToBuy < across.Value.ToBuy)
                 )
                 {
                     fabrics.Add(fabric);
                 }
 
-                FabricPlanning PlanWith(CutDrafts borders) =>
-                    planner.Plan(
-                        new CuttingList(
-                            fabric,
-                            FabricUse.Top,
-                            _drafts.UsableWidth(fabric, size),
-                            quilt.House,
-                            [
-                                .. _drafts
-                                    .All.Concat(borders.All)
-                                    .Where(draft =>
-                                        draft.Fabric == fabric
-                                        && draft.Use == FabricUse.Top
-                                        && draft.BySize[size] is { Count: > 0 }
-                                    )
-                                    .Select(draft => draft.CutOf(size)!),
-                            ]
-                        )
+                CuttingList ListWith(CutDrafts borders) =>
+                    new(
+                        fabric,
+                        FabricUse.Top,
+                        _drafts.UsableWidth(fabric, size),
+                        quilt.House,
+                        [
+                            .. _drafts
+                                .All.Concat(borders.All)
+                                .Where(draft =>
+                                    draft.Fabric == fabric
+                                    && draft.Use == FabricUse.Top
+                                    && draft.BySize[size] is { Count: > 0 }
+                                )
+                                .Select(draft => draft.CutOf(size)!),
+                        ]
                     );
             }
             return fabrics;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using PatternPress.Quilting.Measures;
 
 namespace PatternPress.Quilting.Geometry;
@@ -42,17 +43,36 @@ public sealed record Polygon(ImmutableArray<Point> Corners)
         }
     }
 
-    public Polygon MoveBy(Point by) => new([.. Corners.Select(c => c + by)]);
+    public Polygon MoveBy(Point by)
+    {
+        var moved = new Point[Corners.Length];
+        for (int i = 0; i < moved.Length; i++)
+        {
+            moved[i] = Corners[i] + by;
+        }
+        return new(ImmutableCollectionsMarshal.AsImmutableArray(moved));
+    }
 
     /// <summary>Where this part of a <paramref name="width"/> × <paramref name="height"/> whole lands when the whole is turned.</summary>
-    public Polygon Turned(Turn turn, Length width, Length height) =>
-        turn.Quarters switch
+    public Polygon Turned(Turn turn, Length width, Length height)
+    {
+        if (turn.Quarters == 0)
         {
-            1 => new([.. Corners.Select(c => new Point(height - c.Y, c.X))]),
-            2 => new([.. Corners.Select(c => new Point(width - c.X, height - c.Y))]),
-            3 => new([.. Corners.Select(c => new Point(c.Y, width - c.X))]),
-            _ => this,
-        };
+            return this;
+        }
+        var turned = new Point[Corners.Length];
+        for (int i = 0; i < turned.Length; i++)
+        {
+            Point corner = Corners[i];
+            turned[i] = turn.Quarters switch
+            {
+                1 => new Point(height - corner.Y, corner.X),
+                2 => new Point(width - corner.X, height - corner.Y),
+                _ => new Point(corner.Y, width - corner.X),
+            };
+        }
+        return new(ImmutableCollectionsMarshal.AsImmutableArray(turned));
+    }
 
     public bool Equals(Polygon? other) =>
         other is not null && Corners.AsSpan().SequenceEqual(other.Corners.AsSpan());

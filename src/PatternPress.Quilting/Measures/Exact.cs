@@ -8,6 +8,10 @@ namespace PatternPress.Quilting.Measures;
 /// </summary>
 public readonly struct Exact : IEquatable<Exact>, IComparable<Exact>
 {
+    // Nearly all measures of a quilt are fractions, and points and rectangles are made of many: the roots stay apart, so
+    // that a fraction takes little room.
+    private readonly Roots? _roots;
+
     public Exact(
         Rational one,
         Rational root2 = default,
@@ -16,18 +20,34 @@ public readonly struct Exact : IEquatable<Exact>, IComparable<Exact>
     )
     {
         One = one;
-        Root2 = root2;
-        Root3 = root3;
-        Root6 = root6;
+        _roots =
+            root2.Numerator == 0 && root3.Numerator == 0 && root6.Numerator == 0
+                ? null
+                : new Roots(root2, root3, root6);
+    }
+
+    private Exact(Rational one, Roots? roots)
+    {
+        One = one;
+        _roots = roots;
+    }
+
+    private sealed class Roots(Rational two, Rational three, Rational six)
+    {
+        public Rational Two { get; } = two;
+
+        public Rational Three { get; } = three;
+
+        public Rational Six { get; } = six;
     }
 
     public Rational One { get; }
 
-    public Rational Root2 { get; }
+    public Rational Root2 => _roots?.Two ?? default;
 
-    public Rational Root3 { get; }
+    public Rational Root3 => _roots?.Three ?? default;
 
-    public Rational Root6 { get; }
+    public Rational Root6 => _roots?.Six ?? default;
 
     public static Exact Zero => default;
 
@@ -37,26 +57,28 @@ public readonly struct Exact : IEquatable<Exact>, IComparable<Exact>
     /// <summary>√3, twice the height of a unit equilateral triangle.</summary>
     public static Exact SquareRootOfThree => new(0, 0, 1);
 
-    public bool IsRational => Root2.Numerator == 0 && Root3.Numerator == 0 && Root6.Numerator == 0;
+    public bool IsRational => _roots is null;
 
-    public static implicit operator Exact(Rational value) => new(value);
+    public static implicit operator Exact(Rational value) => new(value, null);
 
-    public static implicit operator Exact(long value) => new(value);
+    public static implicit operator Exact(long value) => new(new Rational(value), null);
 
     public static Exact operator +(Exact a, Exact b) =>
-        a.IsRational && b.IsRational
-            ? new(a.One + b.One)
-            : new(a.One + b.One, a.Root2 + b.Root2, a.Root3 + b.Root3, a.Root6 + b.Root6);
+        b._roots is null ? new(a.One + b.One, a._roots)
+        : a._roots is null ? new(a.One + b.One, b._roots)
+        : new(a.One + b.One, a.Root2 + b.Root2, a.Root3 + b.Root3, a.Root6 + b.Root6);
 
-    public static Exact operator -(Exact a) => new(-a.One, -a.Root2, -a.Root3, -a.Root6);
+    public static Exact operator -(Exact a) =>
+        a._roots is null ? new(-a.One, null) : new(-a.One, -a.Root2, -a.Root3, -a.Root6);
 
-    public static Exact operator -(Exact a, Exact b) => a + -b;
+    public static Exact operator -(Exact a, Exact b) =>
+        b._roots is null ? new(a.One - b.One, a._roots) : a + -b;
 
     public static Exact operator *(Exact a, Exact b)
     {
         if (a.IsRational && b.IsRational)
         {
-            return new(a.One * b.One);
+            return new(a.One * b.One, null);
         }
         return new(
             (a.One * b.One)
@@ -76,7 +98,9 @@ public readonly struct Exact : IEquatable<Exact>, IComparable<Exact>
     }
 
     public static Exact operator *(Exact a, Rational b) =>
-        new(a.One * b, a.Root2 * b, a.Root3 * b, a.Root6 * b);
+        a._roots is null
+            ? new(a.One * b, null)
+            : new(a.One * b, a.Root2 * b, a.Root3 * b, a.Root6 * b);
 
     public static Exact operator /(Exact a, Rational b) => a * (1 / b);
 
@@ -136,18 +160,25 @@ public readonly struct Exact : IEquatable<Exact>, IComparable<Exact>
         IsRational && other.IsRational ? One.CompareTo(other.One) : (this - other).Sign;
 
     public bool Equals(Exact other) =>
-        One == other.One && Root2 == other.Root2 && Root3 == other.Root3 && Root6 == other.Root6;
+        One == other.One
+        && (
+            ReferenceEquals(_roots, other._roots)
+            || (Root2 == other.Root2 && Root3 == other.Root3 && Root6 == other.Root6)
+        );
 
     public override bool Equals(object? obj) => obj is Exact other && Equals(other);
 
-    public override int GetHashCode() => HashCode.Combine(One, Root2, Root3, Root6);
+    public override int GetHashCode() =>
+        _roots is null ? One.GetHashCode() : HashCode.Combine(One, Root2, Root3, Root6);
 
     /// <summary>The nearest double, for drawing and messages only.</summary>
     public double ToDouble() =>
-        One.ToDouble()
-        + (Root2.ToDouble() * Math.Sqrt(2))
-        + (Root3.ToDouble() * Math.Sqrt(3))
-        + (Root6.ToDouble() * Math.Sqrt(6));
+        _roots is null
+            ? One.ToDouble()
+            : One.ToDouble()
+                + (Root2.ToDouble() * Math.Sqrt(2))
+                + (Root3.ToDouble() * Math.Sqrt(3))
+                + (Root6.ToDouble() * Math.Sqrt(6));
 
     public override string ToString()
     {

@@ -12,6 +12,11 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
 
     public Rational(long numerator, long denominator = 1)
     {
+        if (denominator == 1)
+        {
+            Numerator = numerator;
+            return;
+        }
         if (denominator == 0)
         {
             throw new DivideByZeroException("A fraction needs a denominator other than zero.");
@@ -53,13 +58,13 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
 
     public static Rational operator +(Rational a, Rational b) =>
         AreSmall(a, b)
-            ? new(
-                (a.Numerator * b.Denominator) + (b.Numerator * a.Denominator),
-                a.Denominator * b.Denominator
-            )
+            ? Sum(a.Numerator, b.Numerator, a.Denominator, b.Denominator)
             : Wide.Add(a, b);
 
-    public static Rational operator -(Rational a, Rational b) => a + -b;
+    public static Rational operator -(Rational a, Rational b) =>
+        AreSmall(a, b)
+            ? Sum(a.Numerator, -b.Numerator, a.Denominator, b.Denominator)
+            : Wide.Add(a, -b);
 
     public static Rational operator -(Rational a) =>
         new(checked(-a.Numerator), a._denominatorLessOne, true);
@@ -98,12 +103,13 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
     public Rational Abs() => Numerator < 0 ? -this : this;
 
     public int CompareTo(Rational other) =>
-        AreSmall(this, other)
+        _denominatorLessOne == other._denominatorLessOne ? Numerator.CompareTo(other.Numerator)
+        : AreSmall(this, other)
             ? (Numerator * other.Denominator).CompareTo(other.Numerator * Denominator)
-            : Wide.Compare(this, other);
+        : Wide.Compare(this, other);
 
     public bool Equals(Rational other) =>
-        Numerator == other.Numerator && Denominator == other.Denominator;
+        Numerator == other.Numerator && _denominatorLessOne == other._denominatorLessOne;
 
     public override bool Equals(object? obj) => obj is Rational other && Equals(other);
 
@@ -117,6 +123,12 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
     internal BigInteger BigNumerator => Numerator;
 
     internal BigInteger BigDenominator => Denominator;
+
+    // Of small numbers. Most sums are of whole numbers or of parts of one kind, which need less.
+    private static Rational Sum(long a, long b, long ofA, long ofB) =>
+        ofA != ofB ? new((a * ofB) + (b * ofA), ofA * ofB)
+        : ofA == 1 ? new(a + b, 0, true)
+        : new(a + b, ofA);
 
     // Products of two such numbers, and the sum of two products, stay well within 64 bits.
     private static bool IsSmall(long value) => value is > -(1L << 30) and < 1L << 30;

@@ -9,6 +9,9 @@ public abstract class CheckingRule : Rule
     private protected CheckingRule(string code, Severity severity, string title)
         : base(code, severity, title) { }
 
+    /// <summary>Whether it looks at how the quilt is made and not at the drawing alone: those rules run last.</summary>
+    public virtual bool NeedsMaking => Code.StartsWith("PP03", StringComparison.Ordinal);
+
     /// <summary>Every fault of this kind in the pattern. Findings in several sizes come one by one.</summary>
     public abstract IEnumerable<Finding> Check(RuleContext context);
 

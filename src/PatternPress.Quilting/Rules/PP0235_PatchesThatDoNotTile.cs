@@ -92,21 +92,23 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
     private static string? Fault(List<Polygon> shapes, Rect whole)
     {
         Area covered = Area.Zero;
-        foreach (Polygon shape in shapes)
+        var extents = new Extent[shapes.Count];
+        for (int i = 0; i < extents.Length; i++)
         {
-            covered += shape.Area;
-            Rect bounds = shape.Bounds;
+            covered += shapes[i].Area;
+            Rect bounds = shapes[i].Bounds;
+            extents[i] = new(i, bounds.X, bounds.Right, bounds.Y, bounds.Bottom);
             if (
                 bounds.X < whole.X
                 || bounds.Y < whole.Y
-                || bounds.Right > whole.Right
-                || bounds.Bottom > whole.Bottom
+                || extents[i].Right > whole.Right
+                || extents[i].Bottom > whole.Bottom
             )
             {
                 return $"the patch {Wording.Measure(bounds.Width, bounds.Height)} at {bounds.UpperLeft} reaches beyond {Wording.Measure(whole.Width, whole.Height)}";
             }
         }
-        if (Overlap(shapes) is { } overlap)
+        if (Overlap(shapes, extents) is { } overlap)
         {
             return $"two patches lie over each other near {overlap}";
         }
@@ -117,29 +119,43 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
             : $"{gap.SquareInches.ToDouble():0.####} of {whole.Area.SquareInches.ToDouble():0.####} sq in are not covered";
     }
 
+    /// <summary>Between which lines a shape lies.</summary>
+    private sealed record Extent(int Shape, Length Left, Length Right, Length Top, Length Bottom);
+
     /// <summary>A place that two shapes share; null if there is none. Goes down the shapes from the top.</summary>
-    private static Point? Overlap(List<Polygon> shapes)
+    private static Point? Overlap(List<Polygon> shapes, Extent[] extents)
     {
-        var sorted = shapes.Select(s => (Shape: s, s.Bounds)).OrderBy(s => s.Bounds.Y).ToList();
-        var open = new List<(Polygon Shape, Rect Bounds)>();
-        foreach ((Polygon Shape, Rect Bounds) next in sorted)
+        Array.Sort(
+            extents,
+            static (a, b) =>
+                a.Top.CompareTo(b.Top) is not 0 and int order ? order : a.Shape.CompareTo(b.Shape)
+        );
+        var open = new List<Extent>();
+        foreach (Extent next in extents)
         {
-            open.RemoveAll(o => o.Bounds.Bottom <= next.Bounds.Y);
-            foreach ((Polygon shape, Rect bounds) in open)
+            int kept = 0;
+            for (int i = 0; i < open.Count; i++)
             {
+                Extent other = open[i];
+                if (other.Bottom <= next.Top)
+                {
+                    continue;
+                }
+                open[kept++] = other;
                 if (
-                    bounds.X < next.Bounds.Right
-                    && next.Bounds.X < bounds.Right
-                    && !Separated(shape, next.Shape)
-                    && !Separated(next.Shape, shape)
+                    other.Left < next.Right
+                    && next.Left < other.Right
+                    && !Separated(shapes[other.Shape], shapes[next.Shape])
+                    && !Separated(shapes[next.Shape], shapes[other.Shape])
                 )
                 {
                     return new Point(
-                        Length.Max(bounds.X, next.Bounds.X),
-                        Length.Max(bounds.Y, next.Bounds.Y)
+                        Length.Max(other.Left, next.Left),
+                        Length.Max(other.Top, next.Top)
                     );
                 }
             }
+            open.RemoveRange(kept, open.Count - kept);
             open.Add(next);
         }
         return null;

@@ -17,6 +17,8 @@ public sealed class PP0236_SeamsOfUnequalLength : CheckingRule
     public PP0236_SeamsOfUnequalLength()
         : base("PP0236", Severity.Error, "Seams of unequal length") { }
 
+    public override bool NeedsMaking => true;
+
     public override IEnumerable<Finding> Check(RuleContext context)
     {
         foreach (Quilt quilt in context.Quilts)

@@ -110,7 +110,22 @@ public static class RuleCatalog
     /// <summary>All rules of this project by code.</summary>
     public static IEnumerable<Rule> All => Reading.Concat<Rule>(Checking);
 
-    /// <summary>Runs every checking rule. Their findings are not yet merged over sizes.</summary>
-    public static IEnumerable<Finding> Check(RuleContext context) =>
-        Checking.SelectMany(rule => rule.Check(context));
+    /// <summary>Runs every checking rule; those that look at the making last, because it may still be under way.
+    /// Findings are not yet merged over sizes.</summary>
+    public static IEnumerable<Finding> Check(RuleContext context)
+    {
+        foreach (bool making in new[] { false, true })
+        {
+            foreach (CheckingRule rule in Checking)
+            {
+                if (rule.NeedsMaking == making)
+                {
+                    foreach (Finding finding in rule.Check(context))
+                    {
+                        yield return finding;
+                    }
+                }
+            }
+        }
+    }
 }

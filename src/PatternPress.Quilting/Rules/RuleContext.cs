@@ -10,22 +10,32 @@ namespace PatternPress.Quilting.Rules;
 /// <summary>What the checking rules look at: the pattern as designed and what was computed from it.</summary>
 /// <param name="pattern">The design.</param>
 /// <param name="quilts">One for every size that could be resolved, in the designer's order.</param>
-/// <param name="making">How those sizes are made, with the problems met.</param>
+/// <param name="making">How those sizes are made, with the problems met; asked for once it is needed.</param>
 /// <param name="source">The file's text, so that a rule can point into prose; null points at the whole of it.</param>
 public sealed class RuleContext(
     Pattern pattern,
     ImmutableArray<Quilt> quilts,
-    Making making,
+    Func<Making> making,
     SourceText? source = null
 )
 {
+    private Making? _making;
+
     private ImmutableArray<SizeNeighbors>? _neighbors;
+
+    public RuleContext(
+        Pattern pattern,
+        ImmutableArray<Quilt> quilts,
+        Making making,
+        SourceText? source = null
+    )
+        : this(pattern, quilts, () => making, source) { }
 
     public Pattern Pattern { get; } = pattern;
 
     public ImmutableArray<Quilt> Quilts { get; } = quilts;
 
-    public Making Making { get; } = making;
+    public Making Making => _making ??= making();
 
     public SourceText? Source { get; } = source;
 

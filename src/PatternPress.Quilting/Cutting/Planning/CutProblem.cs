@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Quilting.Cutting.Planning.Search;
 
 namespace PatternPress.Quilting.Cutting.Planning;
 
@@ -9,4 +10,23 @@ public sealed record CutProblem(long Width, ImmutableArray<CutPiece> Pieces)
 {
     /// <summary>What may be cut up besides, before any fabric is taken.</summary>
     public ImmutableArray<Remainder> Remainders { get; init; } = [];
+
+    /// <summary>What all pieces cover, laid out over the whole width: no plan is shorter. Grid units; for a problem
+    /// without faults.</summary>
+    public long AreaBound
+    {
+        get
+        {
+            WideSum area = WideSum.Zero;
+            foreach (CutPiece piece in Pieces)
+            {
+                area += WideSum.Product(piece.Width * piece.Height, piece.Count);
+            }
+            foreach (Remainder remainder in Remainders)
+            {
+                area -= WideSum.Product(remainder.Width, remainder.Length);
+            }
+            return area.Sign > 0 ? area.DividedUp((int)Width) : 0;
+        }
+    }
 }

@@ -217,21 +217,40 @@ internal static class NeighborFinder
             f => f.Key,
             f => f.Order
         );
-        private readonly Dictionary<(string, string), string> _pairs = [];
 
-        public bool Has(string a, string b) => _pairs.ContainsKey(InOrder(a, b));
+        // Row and column by the order of the fabrics, the later one first.
+        private readonly string?[] _where = new string?[
+            pattern.Fabrics.Length * pattern.Fabrics.Length
+        ];
 
-        public void Add(string a, string b, string where) => _pairs.TryAdd(InOrder(a, b), where);
+        public bool Has(string a, string b) => _where[IndexOf(a, b)] is not null;
 
-        public System.Collections.Immutable.ImmutableArray<FabricPair> Pairs() =>
-            [
-                .. _pairs
-                    .OrderBy(p => _order[p.Key.Item1])
-                    .ThenBy(p => _order[p.Key.Item2])
-                    .Select(p => new FabricPair(p.Key.Item1, p.Key.Item2, p.Value)),
-            ];
+        public void Add(string a, string b, string where) => _where[IndexOf(a, b)] ??= where;
 
-        private (string, string) InOrder(string a, string b) =>
-            _order[a] <= _order[b] ? (a, b) : (b, a);
+        public System.Collections.Immutable.ImmutableArray<FabricPair> Pairs()
+        {
+            int count = pattern.Fabrics.Length;
+            var pairs = System.Collections.Immutable.ImmutableArray.CreateBuilder<FabricPair>();
+            for (int first = 0; first < count; first++)
+            {
+                for (int second = first; second < count; second++)
+                {
+                    if (_where[(second * count) + first] is { } where)
+                    {
+                        pairs.Add(
+                            new(pattern.Fabrics[first].Key, pattern.Fabrics[second].Key, where)
+                        );
+                    }
+                }
+            }
+            return pairs.ToImmutable();
+        }
+
+        private int IndexOf(string a, string b)
+        {
+            int first = _order[a],
+                second = _order[b];
+            return (Math.Max(first, second) * pattern.Fabrics.Length) + Math.Min(first, second);
+        }
     }
 }
