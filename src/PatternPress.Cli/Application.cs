@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using PatternPress.Cli.Commands;
 using PatternPress.Cli.Files;
 
@@ -23,9 +24,15 @@ public sealed class Application(Terminal terminal, string directory)
     /// <returns>0 clean, 1 errors in a pattern, 2 could not run.</returns>
     public int Run(IReadOnlyList<string> arguments)
     {
-        var root = new RootCommand(
+        // Not a root command: it asks the system for the program's name, which takes longer than reading a pattern.
+        var root = new Command(
+            "patternpress",
             "Compiles quilt patterns into booklets, requirement charts and color placement charts, and checks every size."
-        );
+        )
+        {
+            new HelpOption(),
+            new VersionOption(),
+        };
         // Only what is asked for is made ready: a check need not load what writes pages.
         int asked =
             arguments.Count == 0

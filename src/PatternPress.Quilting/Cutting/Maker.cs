@@ -53,19 +53,27 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
             {
                 joined[i].AddRange(SashingCuts.Gather(quilts[i], i, _drafts));
                 GatherBinding(i);
-                joined[i].AddRange(BorderCuts.Gather(quilts[i], i, _drafts, BordersInOneLength(i)));
             }
-            _drafts.Number();
-            var sizes = ImmutableArray.CreateBuilder<SizeMaking>(quilts.Length);
+            // Planning takes most of the time, and sizes are planned apart.
+            HashSet<string>[] lengthwise = Aside.ForEach(quilts.Length, BordersInOneLength);
             for (int i = 0; i < quilts.Length; i++)
             {
-                sizes.Add(SizeOf(i, units[i], joined[i]));
+                joined[i].AddRange(BorderCuts.Gather(quilts[i], i, _drafts, lengthwise[i]));
+            }
+            _drafts.Number();
+            (SizeMaking Size, List<MakingProblem> Problems)[] sizes = Aside.ForEach(
+                quilts.Length,
+                i => SizeOf(i, units[i], joined[i])
+            );
+            foreach ((_, List<MakingProblem> problems) in sizes)
+            {
+                _problems.AddRange(problems);
             }
             return new Making(
                 pattern,
                 [.. _shapes],
                 [.. _sorting.Blocks.Select(MakeupOf)],
-                sizes.MoveToImmutable(),
+                [.. sizes.Select(size => size.Size)],
                 [.. _problems]
             );
         }
@@ -334,23 +342,31 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
         private FabricUse BindingUse(int size) =>
             quilts[size].House.BindingApart ? FabricUse.Binding : FabricUse.Top;
 
-        private SizeMaking SizeOf(int size, List<UnitBatch> units, List<JoinedDraft> joined)
+        private (SizeMaking Size, List<MakingProblem> Problems) SizeOf(
+            int size,
+            List<UnitBatch> units,
+            List<JoinedDraft> joined
+        )
         {
             Quilt quilt = quilts[size];
+            var problems = new List<MakingProblem>();
             var orders = pattern
                 .Fabrics.Select((fabric, order) => (fabric.Key, order))
                 .ToDictionary(f => f.Key, f => f.order);
-            // OrderBy is stable: within a fabric the rows stay in the order they were gathered, not that of their
-            // ids, so the ids are put in order first.
+            // Within a fabric by number, not in the order they were gathered.
             List<CutDraft> drafts =
             [
-                .. _drafts
-                    .All.Where(draft => draft.BySize[size] is { Count: > 0 })
-                    .OrderBy(draft => draft.Use)
-                    .ThenBy(draft => orders.GetValueOrDefault(draft.Fabric, int.MaxValue))
-                    .ThenBy(draft => draft.Fabric, StringComparer.Ordinal)
-                    .ThenBy(draft => draft.Number),
+                .. _drafts.All.Where(draft => draft.BySize[size] is { Count: > 0 }),
             ];
+            drafts.Sort(
+                (a, b) =>
+                {
+                    int order = (int)a.Use - (int)b.Use;
+                    order = order != 0 ? order : OrderOf(a.Fabric).CompareTo(OrderOf(b.Fabric));
+                    order = order != 0 ? order : string.CompareOrdinal(a.Fabric, b.Fabric);
+                    return order != 0 ? order : a.Number.CompareTo(b.Number);
+                }
+            );
             var plans = ImmutableArray.CreateBuilder<FabricPlan>();
             var substitutes = ImmutableArray.CreateBuilder<FabricPlan>();
             var broken = ImmutableArray.CreateBuilder<PieceProblem>();
@@ -393,7 +409,7 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
                         plans.Add(planned.Plan);
                         break;
                     case FabricPlanning.Refused refused:
-                        _problems.AddRange(
+                        problems.AddRange(
                             refused.Problems.Select(p => new MakingProblem.PieceDoesNotFit(
                                 p,
                                 [quilt.Size.Key]
@@ -402,20 +418,23 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
                         break;
                 }
             }
-            return new SizeMaking(
+            var made = new SizeMaking(
                 quilt,
                 [.. units],
                 [.. drafts.Select(draft => draft.CutOf(size)!)],
                 [.. joined.Select(Known)],
                 plans.ToImmutable(),
                 BindingOf(size),
-                BackingOf(size),
+                BackingOf(size, problems),
                 quilt.Size.Quilt.Batting ? BattingPlanner.Plan(quilt) : null
             )
             {
                 Substitutes = substitutes.ToImmutable(),
                 SubstituteProblems = broken.ToImmutable(),
             };
+            return (made, problems);
+
+            int OrderOf(string fabric) => orders.GetValueOrDefault(fabric, int.MaxValue);
         }
 
         private void Promised(
@@ -463,7 +482,7 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
             );
         }
 
-        private BackingPlan? BackingOf(int size)
+        private BackingPlan? BackingOf(int size, List<MakingProblem> problems)
         {
             Quilt quilt = quilts[size];
             string? fabric = quilt.Size.Quilt.Backing?.Value;
@@ -480,7 +499,7 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
             BackingPlan? plan = BackingPlanner.Plan(quilt, fabric, width);
             if (plan is null)
             {
-                _problems.Add(
+                problems.Add(
                     new MakingProblem.NoBacking(
                         width,
                         quilt.House.BackingSeam * 2,

@@ -33,12 +33,18 @@ internal static class SashingCuts
         SashKind? kind = null;
         string? fabric = null;
         int number = 0;
+        var sorted = new List<KeyValuePair<(SashKind, string, Length, Length), int>>(counts);
+        sorted.Sort(
+            (a, b) =>
+            {
+                int order = (int)a.Key.Item1 - (int)b.Key.Item1;
+                order = order != 0 ? order : string.CompareOrdinal(a.Key.Item2, b.Key.Item2);
+                order = order != 0 ? order : b.Key.Item3.CompareTo(a.Key.Item3);
+                return order != 0 ? order : b.Key.Item4.CompareTo(a.Key.Item4);
+            }
+        );
         foreach (
-            ((SashKind Kind, string Fabric, Length Width, Length Height) key, int count) in counts
-                .OrderBy(c => c.Key.Item1)
-                .ThenBy(c => c.Key.Item2, StringComparer.Ordinal)
-                .ThenByDescending(c => c.Key.Item3)
-                .ThenByDescending(c => c.Key.Item4)
+            ((SashKind Kind, string Fabric, Length Width, Length Height) key, int count) in sorted
         )
         {
             number = kind == key.Kind && fabric == key.Fabric ? number + 1 : 1;

@@ -11,6 +11,9 @@ internal sealed class FewerLayouts
     private readonly long budget;
     private readonly List<(StripPattern Pattern, long Times)> layouts;
 
+    /// <summary>Room to note how often each placement is cut.</summary>
+    private readonly int[] copies;
+
     public FewerLayouts(
         StripModel model,
         ImmutableArray<(StripPattern Pattern, long Times)> strips,
@@ -19,6 +22,7 @@ internal sealed class FewerLayouts
     {
         this.model = model;
         this.budget = budget;
+        copies = new int[model.Placements.Length];
         layouts =
         [
             .. strips
@@ -122,7 +126,8 @@ internal sealed class FewerLayouts
         foreach (var family in Families(height, times, replaced))
         {
             var room = (long)model.Runs[model.Families[family].Run].Width;
-            var copies = new SortedDictionary<int, int>();
+            Array.Clear(copies);
+            var any = false;
             for (var kind = 0; kind < wanted.Length && room >= 0; kind++)
             {
                 if (wanted[kind] == 0)
@@ -132,10 +137,13 @@ internal sealed class FewerLayouts
                 room -=
                     placement < 0 ? long.MaxValue / 2 : count * model.Placements[placement].Width;
                 if (room >= 0)
+                {
                     copies[placement] = (int)count;
+                    any = true;
+                }
             }
-            if (room >= 0 && copies.Count > 0)
-                return new(model, family, [.. copies.Keys], [.. copies.Values]);
+            if (room >= 0 && any)
+                return Pattern(family, copies);
         }
         return null;
     }
@@ -200,8 +208,8 @@ internal sealed class FewerLayouts
             var end = Array.FindIndex(least[kinds.Length], length => length != long.MaxValue);
             if (end < 0)
                 continue;
-            var left = new SortedDictionary<int, int>();
-            var right = new SortedDictionary<int, int>();
+            var left = new int[model.Placements.Length];
+            var right = new int[model.Placements.Length];
             for (var i = kinds.Length - 1; i >= 0; i--)
             {
                 var count = choice[i][end];
@@ -214,13 +222,26 @@ internal sealed class FewerLayouts
                     end -= count * model.Placements[Narrowest(kinds[i], one)].Width;
             }
             var two = new List<(StripPattern, long)>();
-            if (left.Count > 0)
-                two.Add((new(model, one, [.. left.Keys], [.. left.Values]), first));
-            if (right.Count > 0)
-                two.Add((new(model, other, [.. right.Keys], [.. right.Values]), second));
+            if (left.AsSpan().ContainsAnyExcept(0))
+                two.Add((Pattern(one, left), first));
+            if (right.AsSpan().ContainsAnyExcept(0))
+                two.Add((Pattern(other, right), second));
             return two;
         }
         return null;
+    }
+
+    private StripPattern Pattern(int family, int[] copiesOf)
+    {
+        var placements = new List<int>();
+        var times = new List<int>();
+        for (var i = 0; i < copiesOf.Length; i++)
+            if (copiesOf[i] > 0)
+            {
+                placements.Add(i);
+                times.Add(copiesOf[i]);
+            }
+        return new(model, family, [.. placements], [.. times]);
     }
 
     /// <summary>Families of the height that may be cut so often, beside the layouts that stay.</summary>

@@ -88,10 +88,14 @@ internal sealed class StripModel
                 );
             })
             .GroupBy(kind => (kind.Width, kind.Height, kind.Turnable))
-            .OrderByDescending(group => group.Key.Height)
-            .ThenByDescending(group => group.Key.Width)
-            .ThenBy(group => group.Key.Turnable)
             .ToArray();
+        Array.Sort(
+            kinds,
+            (a, b) =>
+                a.Key.Height != b.Key.Height ? b.Key.Height.CompareTo(a.Key.Height)
+                : a.Key.Width != b.Key.Width ? b.Key.Width.CompareTo(a.Key.Width)
+                : a.Key.Turnable.CompareTo(b.Key.Turnable)
+        );
 
         var lies = kinds
             .SelectMany(
@@ -105,10 +109,14 @@ internal sealed class StripModel
                     }.Where(lie => lie.Width <= problem.Width && (turnable || !lie.Turned));
                 }
             )
-            .OrderByDescending(lie => lie.Height)
-            .ThenByDescending(lie => lie.Width)
-            .ThenBy(lie => lie.Kind)
             .ToArray();
+        Array.Sort(
+            lies,
+            (a, b) =>
+                a.Height != b.Height ? b.Height.CompareTo(a.Height)
+                : a.Width != b.Width ? b.Width.CompareTo(a.Width)
+                : a.Kind.CompareTo(b.Kind)
+        );
 
         var unit = lies.Aggregate(
             0L,

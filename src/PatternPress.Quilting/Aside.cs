@@ -1,6 +1,29 @@
 using System.Runtime.ExceptionServices;
 
-namespace PatternPress.Quilting.Compiling;
+namespace PatternPress.Quilting;
+
+/// <summary>Work on two threads.</summary>
+internal static class Aside
+{
+    /// <summary>The results of the work for 0 to <paramref name="count"/> - 1, every other one worked out aside. The work
+    /// must not depend on what comes before.</summary>
+    public static T[] ForEach<T>(int count, Func<int, T> work)
+    {
+        var results = new T[count];
+        Aside<T[]>? others = count > 1 ? new(() => Every(1)) : null;
+        Every(0);
+        return others?.Value() ?? results;
+
+        T[] Every(int first)
+        {
+            for (int i = first; i < count; i += 2)
+            {
+                results[i] = work(i);
+            }
+            return results;
+        }
+    }
+}
 
 /// <summary>A value that is worked out on a thread of its own from now on.</summary>
 internal sealed class Aside<T>
