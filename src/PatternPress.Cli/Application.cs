@@ -24,30 +24,14 @@ public sealed class Application(Terminal terminal, string directory)
     /// <returns>0 clean, 1 errors in a pattern, 2 could not run.</returns>
     public int Run(IReadOnlyList<string> arguments)
     {
-        // Not a root command: it asks the system for the program's name, which takes longer than reading a pattern.
-        var root = new Command(
-            "patternpress",
-            "Compiles quilt patterns into booklets, requirement charts and color placement charts, and checks every size."
-        )
+        // Only what is asked for is made ready: a check need not load what writes pages, nor the words of the help.
+        ParseResult parsed = Root(IsPlain(arguments) ? arguments[0] : null).Parse(arguments);
+        if (parsed.Errors.Count > 0)
         {
-            new HelpOption(),
-            new VersionOption(),
-        };
-        // Only what is asked for is made ready: a check need not load what writes pages.
-        int asked =
-            arguments.Count == 0
-                ? -1
-                : Array.FindIndex(_commands, command => command.Name == arguments[0]);
-        for (int i = 0; i < _commands.Length; i++)
-        {
-            if (asked < 0 || i == asked)
-            {
-                root.Add(_commands[i].Make(terminal, directory));
-            }
+            parsed = Root(null).Parse(arguments);
         }
         try
         {
-            ParseResult parsed = root.Parse(arguments);
             int code = parsed.Invoke(
                 new InvocationConfiguration
                 {
@@ -68,5 +52,34 @@ public sealed class Application(Terminal terminal, string directory)
             terminal.Error.WriteLine($"patternpress: {problem.Message}");
             return ExitCode.CouldNotRun;
         }
+    }
+
+    /// <summary>Whether it is a command without options.</summary>
+    private static bool IsPlain(IReadOnlyList<string> arguments) =>
+        arguments.Count > 0
+        && Array.Exists(_commands, command => command.Name == arguments[0])
+        && !arguments.Any(argument => argument is "/?" or "/h" || argument.StartsWith('-'));
+
+    /// <summary>Not a root command: that asks the system for the program's name, which takes longer than reading a pattern.</summary>
+    /// <param name="only">The one command to make ready; null for all, and the help.</param>
+    private Command Root(string? only)
+    {
+        var root = new Command(
+            "patternpress",
+            "Compiles quilt patterns into booklets, requirement charts and color placement charts, and checks every size."
+        );
+        if (only is null)
+        {
+            root.Add(new HelpOption());
+            root.Add(new VersionOption());
+        }
+        foreach ((string name, Func<Terminal, string, Command> make) in _commands)
+        {
+            if (only is null || name == only)
+            {
+                root.Add(make(terminal, directory));
+            }
+        }
+        return root;
     }
 }

@@ -33,7 +33,7 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
                     UnitForm form = unit.Drawn.Form;
                     if (
                         Fault(
-                            [.. form.Patches.Select(p => p.Shape)],
+                            [.. form.Patches.Select(p => Extent.Of(p.Shape))],
                             Whole(form.Width, form.Height)
                         ) is
                         { } unitFault
@@ -50,7 +50,7 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
                 }
                 if (
                     Fault(
-                        [.. block.Units.Select(u => u.Place.ToPolygon())],
+                        [.. block.Units.Select(u => Extent.Of(u.Place))],
                         Whole(block.Width, block.Height)
                     ) is
                     { } blockFault
@@ -81,34 +81,31 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
     private static Rect Whole(Length width, Length height) =>
         new(Length.Zero, Length.Zero, width, height);
 
-    private static List<Polygon> Tiles(Quilt quilt) =>
+    private static Extent[] Tiles(Quilt quilt) =>
         [
-            .. quilt.Places.Select(p => p.Place.ToPolygon()),
-            .. quilt.Sashes.Select(s => s.Place.ToPolygon()),
-            .. quilt.Borders.SelectMany(b => b.Pieces).Select(p => p.Place.ToPolygon()),
+            .. quilt.Places.Select(p => Extent.Of(p.Place)),
+            .. quilt.Sashes.Select(s => Extent.Of(s.Place)),
+            .. quilt.Borders.SelectMany(b => b.Pieces).Select(p => Extent.Of(p.Place)),
         ];
 
     /// <summary>What is wrong, with the numbers; null if the shapes cover the whole exactly once.</summary>
-    private static string? Fault(List<Polygon> shapes, Rect whole)
+    private static string? Fault(Extent[] shapes, Rect whole)
     {
         Area covered = Area.Zero;
-        var extents = new Extent[shapes.Count];
-        for (int i = 0; i < extents.Length; i++)
+        foreach (Extent shape in shapes)
         {
-            covered += shapes[i].Area;
-            Rect bounds = shapes[i].Bounds;
-            extents[i] = new(i, bounds.X, bounds.Right, bounds.Y, bounds.Bottom);
+            covered += shape.Area;
             if (
-                bounds.X < whole.X
-                || bounds.Y < whole.Y
-                || extents[i].Right > whole.Right
-                || extents[i].Bottom > whole.Bottom
+                shape.Left < whole.X
+                || shape.Top < whole.Y
+                || shape.Right > whole.Right
+                || shape.Bottom > whole.Bottom
             )
             {
-                return $"the patch {Wording.Measure(bounds.Width, bounds.Height)} at {bounds.UpperLeft} reaches beyond {Wording.Measure(whole.Width, whole.Height)}";
+                return $"the patch {Wording.Measure(shape.Right - shape.Left, shape.Bottom - shape.Top)} at {new Point(shape.Left, shape.Top)} reaches beyond {Wording.Measure(whole.Width, whole.Height)}";
             }
         }
-        if (Overlap(shapes, extents) is { } overlap)
+        if (Overlap(shapes) is { } overlap)
         {
             return $"two patches lie over each other near {overlap}";
         }
@@ -119,20 +116,58 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
             : $"{gap.SquareInches.ToDouble():0.####} of {whole.Area.SquareInches.ToDouble():0.####} sq in are not covered";
     }
 
-    /// <summary>Between which lines a shape lies.</summary>
-    private sealed record Extent(int Shape, Length Left, Length Right, Length Top, Length Bottom);
+    /// <summary>A shape and the lines between which it lies.</summary>
+    /// <param name="Outline">Null for an upright rectangle, which fills all between the lines.</param>
+    private sealed record Extent(
+        Polygon? Outline,
+        Length Left,
+        Length Right,
+        Length Top,
+        Length Bottom
+    )
+    {
+        public Area Area => Outline?.Area ?? ((Right - Left) * (Bottom - Top));
+
+        public static Extent Of(Rect place) =>
+            new(null, place.X, place.Right, place.Y, place.Bottom);
+
+        public static Extent Of(Polygon shape)
+        {
+            Rect bounds = shape.Bounds;
+            return new(shape, bounds.X, bounds.Right, bounds.Y, bounds.Bottom);
+        }
+
+        /// <summary>Whether two shapes whose lines cross share no area nevertheless.</summary>
+        public bool IsApartFrom(Extent other)
+        {
+            if (Outline is null && other.Outline is null)
+            {
+                return false;
+            }
+            Polygon one = Outline ?? ToPolygon(),
+                two = other.Outline ?? other.ToPolygon();
+            return Separated(one, two) || Separated(two, one);
+        }
+
+        private Polygon ToPolygon() => new Rect(Left, Top, Right - Left, Bottom - Top).ToPolygon();
+    }
 
     /// <summary>A place that two shapes share; null if there is none. Goes down the shapes from the top.</summary>
-    private static Point? Overlap(List<Polygon> shapes, Extent[] extents)
+    private static Point? Overlap(Extent[] shapes)
     {
+        var order = new int[shapes.Length];
+        for (int i = 0; i < order.Length; i++)
+        {
+            order[i] = i;
+        }
         Array.Sort(
-            extents,
-            static (a, b) =>
-                a.Top.CompareTo(b.Top) is not 0 and int order ? order : a.Shape.CompareTo(b.Shape)
+            order,
+            (a, b) => shapes[a].Top.CompareTo(shapes[b].Top) is not 0 and int above ? above : a - b
         );
         var open = new List<Extent>();
-        foreach (Extent next in extents)
+        foreach (int index in order)
         {
+            Extent next = shapes[index];
             int kept = 0;
             for (int i = 0; i < open.Count; i++)
             {
@@ -142,12 +177,7 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
                     continue;
                 }
                 open[kept++] = other;
-                if (
-                    other.Left < next.Right
-                    && next.Left < other.Right
-                    && !Separated(shapes[other.Shape], shapes[next.Shape])
-                    && !Separated(shapes[next.Shape], shapes[other.Shape])
-                )
+                if (other.Left < next.Right && next.Left < other.Right && !other.IsApartFrom(next))
                 {
                     return new Point(
                         Length.Max(other.Left, next.Left),

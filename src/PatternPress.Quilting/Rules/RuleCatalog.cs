@@ -114,17 +114,30 @@ public static class RuleCatalog
     /// Findings are not yet merged over sizes.</summary>
     public static IEnumerable<Finding> Check(RuleContext context)
     {
-        foreach (bool making in new[] { false, true })
+        var making = new List<CheckingRule>();
+        foreach (CheckingRule rule in Checking)
         {
-            foreach (CheckingRule rule in Checking)
+            if (rule.NeedsMaking)
             {
-                if (rule.NeedsMaking == making)
-                {
-                    foreach (Finding finding in rule.Check(context))
-                    {
-                        yield return finding;
-                    }
-                }
+                making.Add(rule);
+                continue;
+            }
+            foreach (Finding finding in rule.Check(context))
+            {
+                yield return finding;
+            }
+        }
+        _ = context.Making;
+        foreach (
+            List<Finding> findings in Aside.ForEach<List<Finding>>(
+                making.Count,
+                i => [.. making[i].Check(context)]
+            )
+        )
+        {
+            foreach (Finding finding in findings)
+            {
+                yield return finding;
             }
         }
     }

@@ -22,8 +22,8 @@ internal static class NeighborFinder
                 Within(block, faces.EdgesOf(block), found);
             }
             List<Tile> tiles = Tiles(quilt, faces);
-            Between(tiles, t => t.Place.Right, t => t.Place.X, beside: true, found);
-            Between(tiles, t => t.Place.Bottom, t => t.Place.Y, beside: false, found);
+            Between(tiles, beside: true, found);
+            Between(tiles, beside: false, found);
             yield return new SizeNeighbors(quilt.Size.Key, found.Pairs());
         }
     }
@@ -70,38 +70,67 @@ internal static class NeighborFinder
         return tiles;
     }
 
-    /// <param name="near">Where a tile ends.</param>
-    /// <param name="far">Where a tile begins.</param>
     /// <param name="beside">Whether the tiles meet left and right; else above and below.</param>
-    private static void Between(
-        List<Tile> tiles,
-        Func<Tile, Length> near,
-        Func<Tile, Length> far,
-        bool beside,
-        Found found
-    )
+    private static void Between(List<Tile> tiles, bool beside, Found found)
     {
-        ILookup<Length, Tile> beginning = tiles.ToLookup(far);
-        var met = new HashSet<(TileFace, TileFace, Length)>();
-        foreach (IGrouping<Length, Tile> ending in tiles.GroupBy(near))
+        var spans = new (double Begin, double End, double From, double To)[tiles.Count];
+        var beginning = new Dictionary<double, List<int>>();
+        var ending = new Dictionary<double, List<int>>();
+        var lines = new List<double>();
+        for (int i = 0; i < spans.Length; i++)
         {
-            foreach (Tile first in ending)
+            Rect place = tiles[i].Place;
+            double x = place.X.Inches.ToDouble(),
+                y = place.Y.Inches.ToDouble(),
+                right = place.Right.Inches.ToDouble(),
+                bottom = place.Bottom.Inches.ToDouble();
+            spans[i] = beside ? (x, right, y, bottom) : (y, bottom, x, right);
+            Put(beginning, spans[i].Begin, i);
+            if (Put(ending, spans[i].End, i))
             {
-                foreach (Tile second in beginning[ending.Key])
+                lines.Add(spans[i].End);
+            }
+        }
+        var met = new HashSet<(TileFace, TileFace, double)>();
+        foreach (double line in lines)
+        {
+            if (!beginning.TryGetValue(line, out List<int>? seconds))
+            {
+                continue;
+            }
+            foreach (int first in ending[line])
+            {
+                foreach (int second in seconds)
                 {
-                    Length shift = beside
-                        ? second.Place.Y - first.Place.Y
-                        : second.Place.X - first.Place.X;
-                    bool meet = beside
-                        ? first.Place.Y < second.Place.Bottom && second.Place.Y < first.Place.Bottom
-                        : first.Place.X < second.Place.Right && second.Place.X < first.Place.Right;
-                    if (meet && met.Add((first.Face, second.Face, shift)))
+                    if (
+                        spans[first].From < spans[second].To
+                        && spans[second].From < spans[first].To
+                        && met.Add(
+                            (
+                                tiles[first].Face,
+                                tiles[second].Face,
+                                spans[second].From - spans[first].From
+                            )
+                        )
+                    )
                     {
-                        Meet(first, second, beside, found);
+                        Meet(tiles[first], tiles[second], beside, found);
                     }
                 }
             }
         }
+    }
+
+    /// <returns>Whether it is the first on this line.</returns>
+    private static bool Put(Dictionary<double, List<int>> tiles, double line, int tile)
+    {
+        if (tiles.TryGetValue(line, out List<int>? others))
+        {
+            others.Add(tile);
+            return false;
+        }
+        tiles.Add(line, [tile]);
+        return true;
     }
 
     private static void Meet(Tile first, Tile second, bool beside, Found found)

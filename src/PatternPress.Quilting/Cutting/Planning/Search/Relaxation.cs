@@ -50,6 +50,7 @@ internal sealed record Relaxed(
 internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, long> nextTotal)
 {
     private readonly PatternPricer pricer = new(model);
+    private readonly Room room = new();
     private long simplexWork;
 
     /// <summary>What setting one strip into a program costs, in the units of the other work.</summary>
@@ -75,7 +76,7 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
 
     private Relaxed Solve(Subproblem problem, long cutoff, Relaxed.Basis? start, long[] costs)
     {
-        var program = new Program(model, problem, costs);
+        var program = new Program(model, problem, costs, room);
         foreach (var pattern in pool.Patterns)
             program.TryAdd(pattern);
         simplexWork += pool.Patterns.Count * ColumnWork;
@@ -169,20 +170,41 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
         return added;
     }
 
-    /// <summary>The rows of one subproblem: a kind each, then a limit each.</summary>
+    /// <summary>What programs are written into, one after another.</summary>
+    private sealed class Room
+    {
+        public Simplex Simplex { get; } = new();
+
+        public List<StripPattern> Patterns { get; } = [];
+
+        public Dictionary<StripPattern, int> Column { get; } = [];
+
+        /// <summary>For one column.</summary>
+        public int[] Index { get; set; } = [];
+
+        public double[] Value { get; set; } = [];
+    }
+
+    /// <summary>The rows of one subproblem: a kind each, then a limit each. A new one in the same room ends the last.</summary>
     private sealed class Program
     {
         private readonly StripModel model;
         private readonly Subproblem problem;
         private readonly int[] rowOfKind;
         private readonly int kinds;
-        private readonly List<StripPattern> patterns = [];
-        private readonly Dictionary<StripPattern, int> column = [];
-
+        private readonly List<StripPattern> patterns;
+        private readonly Dictionary<StripPattern, int> column;
         private readonly long[] costs;
 
-        public Program(StripModel model, Subproblem problem, long[] costs)
+        /// <summary>Room for one column.</summary>
+        private readonly int[] index;
+        private readonly double[] value;
+
+        public Program(StripModel model, Subproblem problem, long[] costs, Room room)
         {
+            (patterns, column) = (room.Patterns, room.Column);
+            patterns.Clear();
+            column.Clear();
             this.costs = costs;
             this.model = model;
             this.problem = problem;
@@ -190,6 +212,9 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
             for (var kind = 0; kind < rowOfKind.Length; kind++)
                 rowOfKind[kind] = problem.Demand[kind] > 0 ? kinds++ : -1;
             var rows = kinds + problem.Limits.Length;
+            if (room.Index.Length < rows)
+                (room.Index, room.Value) = (new int[rows], new double[rows]);
+            (index, value) = (room.Index, room.Value);
             var lower = new double[rows];
             var upper = new double[rows];
             for (var kind = 0; kind < rowOfKind.Length; kind++)
@@ -204,7 +229,8 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
                 lower[kinds + i] = limit.Least;
                 upper[kinds + i] = limit.Most == Limit.None ? double.PositiveInfinity : limit.Most;
             }
-            Simplex = new(lower, upper);
+            Simplex = room.Simplex;
+            Simplex.Begin(lower, upper);
         }
 
         public Simplex Simplex { get; }
@@ -221,66 +247,60 @@ internal sealed class Relaxation(StripModel model, PatternPool pool, Func<long, 
                 return false;
             patterns.Add(pattern);
 
-            var index = new List<int>();
-            var value = new List<double>();
+            var count = 0;
             for (var i = 0; i < pattern.Placements.Length; i++)
             {
                 var row = rowOfKind[model.Placements[pattern.Placements[i]].Kind];
-                var known = index.IndexOf(row);
+                var known = Array.IndexOf(index, row, 0, count);
                 if (known < 0)
-                {
-                    index.Add(row);
-                    value.Add(pattern.Copies[i]);
-                }
+                    (index[count], value[count++]) = (row, pattern.Copies[i]);
                 else
                     value[known] += pattern.Copies[i];
             }
             for (var i = 0; i < problem.Limits.Length; i++)
                 if (problem.Limits[i].Tally.Of(model, pattern) is var weight and not 0)
-                {
-                    index.Add(kinds + i);
-                    value.Add(weight);
-                }
-            Simplex.Add([.. index], [.. value], costs[pattern.Family]);
+                    (index[count], value[count++]) = (kinds + i, weight);
+            Simplex.Add(index.AsSpan(0, count), value.AsSpan(0, count), costs[pattern.Family]);
             return true;
         }
 
         public void Start(Relaxed.Basis basis)
         {
-            var kindOfRow = new int[kinds];
-            for (var kind = 0; kind < rowOfKind.Length; kind++)
+            var basic = new bool[kinds + problem.Limits.Length];
+            var atUpper = new bool[basic.Length];
+            foreach (var kind in basis.Kinds)
                 if (rowOfKind[kind] >= 0)
-                    kindOfRow[rowOfKind[kind]] = kind;
-            var surplus = basis.Kinds.ToHashSet();
-            var binding = basis.Binding.ToDictionary(
-                limit => limit.Tally,
-                limit => limit.FromAbove
-            );
-            Simplex.Start(
-                basis.Patterns.Where(column.ContainsKey).Select(pattern => column[pattern]),
-                row =>
-                    row < kinds
-                        ? surplus.Contains(kindOfRow[row])
-                        : !binding.ContainsKey(problem.Limits[row - kinds].Tally),
-                row => row >= kinds && binding.GetValueOrDefault(problem.Limits[row - kinds].Tally)
-            );
+                    basic[rowOfKind[kind]] = true;
+            for (var i = 0; i < problem.Limits.Length; i++)
+            {
+                basic[kinds + i] = true;
+                foreach (var (tally, fromAbove) in basis.Binding)
+                    if (tally.Equals(problem.Limits[i].Tally))
+                        (basic[kinds + i], atUpper[kinds + i]) = (false, fromAbove);
+            }
+            var columns = new List<int>(basis.Patterns.Length);
+            foreach (var pattern in basis.Patterns)
+                if (column.TryGetValue(pattern, out var at))
+                    columns.Add(at);
+            Simplex.Start(columns, basic, atUpper);
         }
 
-        public Relaxed.Basis End() =>
-            new(
-                [.. patterns.Where((_, i) => Simplex.IsColumnBasic(i))],
-                [
-                    .. Enumerable
-                        .Range(0, rowOfKind.Length)
-                        .Where(kind => rowOfKind[kind] >= 0 && Simplex.IsRowBasic(rowOfKind[kind])),
-                ],
-                [
-                    .. Enumerable
-                        .Range(0, problem.Limits.Length)
-                        .Where(i => !Simplex.IsRowBasic(kinds + i))
-                        .Select(i => (problem.Limits[i].Tally, Simplex.IsRowAtUpper(kinds + i))),
-                ]
-            );
+        public Relaxed.Basis End()
+        {
+            var cut = new List<StripPattern>();
+            for (var i = 0; i < patterns.Count; i++)
+                if (Simplex.IsColumnBasic(i))
+                    cut.Add(patterns[i]);
+            var surplus = new List<int>();
+            for (var kind = 0; kind < rowOfKind.Length; kind++)
+                if (rowOfKind[kind] >= 0 && Simplex.IsRowBasic(rowOfKind[kind]))
+                    surplus.Add(kind);
+            var binding = new List<(Tally, bool)>();
+            for (var i = 0; i < problem.Limits.Length; i++)
+                if (!Simplex.IsRowBasic(kinds + i))
+                    binding.Add((problem.Limits[i].Tally, Simplex.IsRowAtUpper(kinds + i)));
+            return new([.. cut], [.. surplus], [.. binding]);
+        }
 
         public ImmutableArray<(StripPattern, double)> Solution()
         {

@@ -12,21 +12,25 @@ internal sealed class Simplex
     private const double Pivot = 1e-9;
     private const int RefactorEvery = 80;
 
-    private readonly int rows;
-    private readonly double[] lower;
-    private readonly double[] upper;
-    private readonly List<int[]> index = [];
-    private readonly List<double[]> value = [];
+    private int rows;
+    private double[] lower = [];
+    private double[] upper = [];
+
+    /// <summary>The columns one after another: in which rows, how much, and where each column begins.</summary>
+    private readonly List<int> index = new(64);
+    private readonly List<double> value = new(64);
+    private readonly List<int> begin = new(16);
     private readonly List<double> cost = [];
 
     /// <summary>Per variable (first one for each row: its activity; then the columns): basic, or at which bound.</summary>
     private readonly List<State> state = [];
 
-    private readonly int[] head;
-    private readonly double[] inverse;
-    private readonly double[] basic;
-    private readonly double[] dual;
-    private readonly double[] direction;
+    private int[] head = [];
+    private double[] inverse = [];
+    private double[] basic = [];
+    private double[] dual = [];
+    private double[] direction = [];
+    private bool[] taken = [];
     private int updates;
 
     private enum State : byte
@@ -45,16 +49,32 @@ internal sealed class Simplex
         Failed,
     }
 
-    public Simplex(double[] lower, double[] upper)
+    public Simplex() { }
+
+    public Simplex(double[] lower, double[] upper) => Begin(lower, upper);
+
+    /// <summary>A new program without columns, in the room of the last one.</summary>
+    public void Begin(double[] lower, double[] upper)
     {
         rows = lower.Length;
         this.lower = lower;
         this.upper = upper;
-        head = new int[rows];
-        inverse = new double[rows * rows];
-        basic = new double[rows];
-        dual = new double[rows];
-        direction = new double[rows];
+        if (head.Length < rows)
+        {
+            head = new int[rows];
+            inverse = new double[rows * rows];
+            basic = new double[rows];
+            dual = new double[rows];
+            direction = new double[rows];
+            taken = new bool[rows];
+        }
+        index.Clear();
+        value.Clear();
+        begin.Clear();
+        begin.Add(0);
+        cost.Clear();
+        state.Clear();
+        updates = 0;
         for (var row = 0; row < rows; row++)
             state.Add(State.Basic);
         Factor();
@@ -66,12 +86,13 @@ internal sealed class Simplex
     public int Columns => cost.Count;
 
     /// <summary>After <see cref="Solve"/>: the price of each row; when infeasible, the prices that show it.</summary>
-    public ReadOnlySpan<double> Duals => dual;
+    public ReadOnlySpan<double> Duals => dual.AsSpan(0, rows);
 
-    public void Add(int[] rowIndex, double[] rowValue, double columnCost)
+    public void Add(ReadOnlySpan<int> rowIndex, ReadOnlySpan<double> rowValue, double columnCost)
     {
-        index.Add(rowIndex);
-        value.Add(rowValue);
+        index.AddRange(rowIndex);
+        value.AddRange(rowValue);
+        begin.Add(index.Count);
         cost.Add(columnCost);
         state.Add(State.Lower);
     }
@@ -95,15 +116,15 @@ internal sealed class Simplex
     /// <summary>Begins from the given basic columns and rows, as far as they are independent; rows' own activities fill
     /// the rest.</summary>
     public void Start(
-        IEnumerable<int> basicColumns,
-        Func<int, bool> rowBasic,
-        Func<int, bool> rowAtUpper
+        List<int> basicColumns,
+        ReadOnlySpan<bool> rowBasic,
+        ReadOnlySpan<bool> rowAtUpper
     )
     {
         for (var row = 0; row < rows; row++)
             state[row] =
-                rowBasic(row) ? State.Basic
-                : rowAtUpper(row) && double.IsFinite(upper[row]) ? State.Upper
+                rowBasic[row] ? State.Basic
+                : rowAtUpper[row] && double.IsFinite(upper[row]) ? State.Upper
                 : double.IsFinite(lower[row]) ? State.Lower
                 : State.Upper;
         for (var column = 0; column < cost.Count; column++)
@@ -224,15 +245,16 @@ internal sealed class Simplex
         }
         var states = CollectionsMarshal.AsSpan(state);
         var costs = CollectionsMarshal.AsSpan(cost);
+        var begins = CollectionsMarshal.AsSpan(begin);
+        var allRows = CollectionsMarshal.AsSpan(index);
+        var allValues = CollectionsMarshal.AsSpan(value);
         for (var column = 0; column < costs.Length; column++)
         {
             if (states[rows + column] == State.Basic)
                 continue;
             var gain = feasible ? -costs[column] : 0;
-            var at = index[column];
-            var by = value[column];
-            for (var k = 0; k < at.Length; k++)
-                gain += dual[at[k]] * by[k];
+            for (var k = begins[column]; k < begins[column + 1]; k++)
+                gain += dual[allRows[k]] * allValues[k];
             if (gain <= best)
                 continue;
             entering = rows + column;
@@ -254,8 +276,10 @@ internal sealed class Simplex
                 direction[i] = -inverse[i * rows + variable];
             return;
         }
-        var at = index[variable - rows];
-        var by = value[variable - rows];
+        var first = begin[variable - rows];
+        var count = begin[variable - rows + 1] - first;
+        var at = CollectionsMarshal.AsSpan(index).Slice(first, count);
+        var by = CollectionsMarshal.AsSpan(value).Slice(first, count);
         for (var i = 0; i < rows; i++)
         {
             double sum = 0;
@@ -346,10 +370,10 @@ internal sealed class Simplex
     {
         Work += (long)rows * rows * rows;
         updates = 0;
-        Array.Clear(inverse);
+        Array.Clear(inverse, 0, rows * rows);
         for (var i = 0; i < rows; i++)
             inverse[i * rows + i] = 1;
-        var taken = new bool[rows];
+        Array.Clear(taken);
 
         // Rows' own activities first: each is minus a unit vector and takes its row without any elimination.
         for (var row = 0; row < rows; row++)
