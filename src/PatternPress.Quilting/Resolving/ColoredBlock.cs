@@ -10,6 +10,9 @@ namespace PatternPress.Quilting.Resolving;
 /// <param name="Height">Finished.</param>
 public sealed record ColoredBlock(Coloring Coloring, Block? Block, Length Width, Length Height)
 {
+    // Enough to tell the few blocks of a pattern apart, and much less than all of a coloring.
+    public override int GetHashCode() => HashCode.Combine(Coloring.Key, Width, Height);
+
     public string Key => Coloring.Key;
 
     /// <summary>Fabric keys of a unit's roles, in role order.</summary>
