@@ -12,7 +12,11 @@ public static class SourceVocabulary
     public static Vocabulary Words { get; } =
         new(
             [.. SettingCatalog.All.Select(s => s.Keyword)],
-            [.. FillCatalog.All.Where(f => f.Kind != Model.FillKind.Map).Select(f => f.Keyword)],
+            [
+                .. Array
+                    .FindAll([.. FillCatalog.All], f => f.Kind != Model.FillKind.Map)
+                    .Select(f => f.Keyword),
+            ],
             [.. UnitKindCatalog.All.Select(k => k.Keyword)],
             [.. TechniqueCatalog.All.Select(t => t.Keyword)],
             ["sides-first", "top-first", "squares"]

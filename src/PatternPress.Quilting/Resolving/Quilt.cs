@@ -28,12 +28,25 @@ public sealed record Quilt(
     public House House => Size.House;
 
     /// <summary>Every different colored block with the number of times it is used, in order of coloring.</summary>
-    public IEnumerable<(ColoredBlock Block, int Count)> BlockCounts() =>
-        Places
-            .GroupBy(p => p.Block)
-            .OrderBy(g => g.Key.Coloring.Order)
-            .ThenByDescending(g => g.Key.Width)
-            .Select(g => (g.Key, g.Count()));
+    public IEnumerable<(ColoredBlock Block, int Count)> BlockCounts()
+    {
+        var counts = new Dictionary<ColoredBlock, (int Met, int Count)>();
+        foreach (BlockPlace place in Places)
+        {
+            (int met, int count) = counts.GetValueOrDefault(place.Block, (counts.Count, 0));
+            counts[place.Block] = (met, count + 1);
+        }
+        var sorted = new List<KeyValuePair<ColoredBlock, (int Met, int Count)>>(counts);
+        sorted.Sort(
+            (a, b) =>
+            {
+                int order = a.Key.Coloring.Order.CompareTo(b.Key.Coloring.Order);
+                order = order != 0 ? order : b.Key.Width.CompareTo(a.Key.Width);
+                return order != 0 ? order : a.Value.Met.CompareTo(b.Value.Met);
+            }
+        );
+        return sorted.ConvertAll(block => (block.Key, block.Value.Count));
+    }
 
     /// <summary>Every patch of the quilt: blocks, sashing, borders, in that order.</summary>
     public IEnumerable<Patch> Patches()

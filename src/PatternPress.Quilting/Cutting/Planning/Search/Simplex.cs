@@ -202,7 +202,7 @@ internal sealed class Simplex
                 : IsAbove(i) ? 1
                 : 0;
             if (weight != 0)
-                AddScaled(dual, inverse.AsSpan(i * rows, rows), weight);
+                AddScaled(dual.AsSpan(0, rows), inverse.AsSpan(i * rows, rows), weight);
         }
         Work += rows * rows;
         return feasible;
@@ -426,7 +426,7 @@ internal sealed class Simplex
         }
 
         // x_B = -B⁻¹ N x_N, and of the nonbasic variables only rows' activities (factor -1) can be other than zero.
-        Array.Clear(basic);
+        Array.Clear(basic, 0, rows);
         for (var row = 0; row < rows; row++)
         {
             if (state[row] == State.Basic)

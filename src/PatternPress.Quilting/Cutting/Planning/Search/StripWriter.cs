@@ -18,13 +18,29 @@ internal static class StripWriter
 
         // Strips that may be mixed only once keep their pieces; of the others those cut most often are filled first, so
         // that what is not needed is missing from as few kinds of strips as can be.
-        var order = chosen
-            .GroupBy(strip => strip.Pattern)
-            .Select(group => (Pattern: group.Key, Times: group.Sum(strip => strip.Times)))
-            .OrderByDescending(strip => model.Families[strip.Pattern.Family].From)
-            .ThenBy(strip => model.Families[strip.Pattern.Family].Cap)
-            .ThenByDescending(strip => strip.Times)
-            .ThenByDescending(strip => model.Families[strip.Pattern.Family].Height);
+        var order = new List<(StripPattern Pattern, long Times)>();
+        foreach (var (pattern, times) in chosen)
+        {
+            var known = order.FindIndex(strip => strip.Pattern.Equals(pattern));
+            if (known < 0)
+                order.Add((pattern, times));
+            else
+                order[known] = (pattern, order[known].Times + times);
+        }
+        Sort(
+            order,
+            (a, b) =>
+            {
+                var (first, second) = (
+                    model.Families[a.Pattern.Family],
+                    model.Families[b.Pattern.Family]
+                );
+                return first.From != second.From ? second.From.CompareTo(first.From)
+                    : first.Cap != second.Cap ? first.Cap.CompareTo(second.Cap)
+                    : a.Times != b.Times ? b.Times.CompareTo(a.Times)
+                    : second.Height.CompareTo(first.Height);
+            }
+        );
         foreach (var (pattern, times) in order)
             for (var rest = times; rest > 0; )
             {
@@ -40,14 +56,30 @@ internal static class StripWriter
                 );
             }
 
-        return
-        [
-            .. Merge(strips)
-                .OrderByDescending(strip => strip.Height)
-                .ThenByDescending(strip => strip.Copies)
-                .ThenByDescending(strip => strip.Used)
-                .ThenBy(strip => strip.Segments[0].PieceId),
-        ];
+        var merged = Merge(strips).ToList();
+        Sort(
+            merged,
+            (a, b) =>
+                a.Height != b.Height ? b.Height.CompareTo(a.Height)
+                : a.Copies != b.Copies ? b.Copies.CompareTo(a.Copies)
+                : a.Used != b.Used ? b.Used.CompareTo(a.Used)
+                : a.Segments[0].PieceId.CompareTo(b.Segments[0].PieceId)
+        );
+        return [.. merged];
+    }
+
+    /// <summary>Sorts; what compares alike stays in its order.</summary>
+    private static void Sort<T>(List<T> items, Comparison<T> comparison)
+    {
+        var ranked = new (T Item, int Place)[items.Count];
+        for (var i = 0; i < ranked.Length; i++)
+            ranked[i] = (items[i], i);
+        Array.Sort(
+            ranked,
+            (a, b) => comparison(a.Item, b.Item) is not 0 and var order ? order : a.Place - b.Place
+        );
+        for (var i = 0; i < ranked.Length; i++)
+            items[i] = ranked[i].Item;
     }
 
     private sealed record Portion(int Kind, int Member, StripSegment Segment);
