@@ -72,7 +72,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         Rational grid = GridOf(list.Cuts);
         (CutProblem problem, _) = OnGrid(list, grid);
         return !CutLimits.Check(problem).IsEmpty
-            || YardageOf(new(grid * problem.AreaBound), list.House).ToBuy < than.ToBuy;
+            || YardageOf(new(grid * problem.EasyBound), list.House).ToBuy < than.ToBuy;
     }
 
     private static (CutProblem Problem, List<Kind> Kinds) OnGrid(CuttingList list, Rational grid)
@@ -106,7 +106,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         public ImmutableArray<CutFault> Faults { get; } = CutLimits.Check(problem);
 
         /// <summary>No plan of any style takes less.</summary>
-        public Yardage Least => yardage(problem.AreaBound);
+        public Yardage Least => yardage(problem.EasyBound);
 
         public Layout Best(CutStyle style)
         {

@@ -11,22 +11,31 @@ public sealed record CutProblem(long Width, ImmutableArray<CutPiece> Pieces)
     /// <summary>What may be cut up besides, before any fabric is taken.</summary>
     public ImmutableArray<Remainder> Remainders { get; init; } = [];
 
-    /// <summary>What all pieces cover, laid out over the whole width: no plan is shorter. Grid units; for a problem
-    /// without faults.</summary>
-    public long AreaBound
+    /// <summary>What is seen at once: no plan is shorter than what all pieces cover, laid out over the whole width, nor,
+    /// without remainders, than the tallest piece. Grid units; for a problem without faults.</summary>
+    public long EasyBound
     {
         get
         {
             WideSum area = WideSum.Zero;
+            long tallest = 0;
             foreach (CutPiece piece in Pieces)
             {
                 area += WideSum.Product(piece.Width * piece.Height, piece.Count);
+                if (piece.Count > 0 && Remainders.IsEmpty)
+                {
+                    long upright = piece.Width <= Width ? piece.Height : long.MaxValue;
+                    long turned =
+                        piece.Turnable && piece.Height <= Width ? piece.Width : long.MaxValue;
+                    long height = Math.Min(upright, turned);
+                    tallest = Math.Max(tallest, height);
+                }
             }
             foreach (Remainder remainder in Remainders)
             {
                 area -= WideSum.Product(remainder.Width, remainder.Length);
             }
-            return area.Sign > 0 ? area.DividedUp((int)Width) : 0;
+            return Math.Max(tallest, area.Sign > 0 ? area.DividedUp((int)Width) : 0);
         }
     }
 }

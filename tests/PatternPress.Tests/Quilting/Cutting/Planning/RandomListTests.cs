@@ -13,6 +13,7 @@ public class RandomListTests
             .ShouldBeOfType<CutResult.Planned>()
             .Plan;
         plan.ShouldHold(problem);
+        problem.EasyBound.ShouldBeLessThanOrEqualTo(plan.Total);
         return plan;
     }
 
