@@ -73,10 +73,11 @@ public static class BackingLayout
             draft.Lines([(from, to)], style.Pen(style.Bold));
             draft.Board.TakeLine(from, to, style.Bold.Value + 2);
         }
+        // Where nothing is cut off, the line to trim to still shows beside the edge of the panels.
         Box trimmed = Box.Around(
             backing.Center,
-            Math.Min(backing.Width, plan.Width.Inches.ToDouble() * scale),
-            Math.Min(backing.Height, plan.Height.Inches.ToDouble() * scale)
+            Math.Min(backing.Width - (2 * BesideEdge), plan.Width.Inches.ToDouble() * scale),
+            Math.Min(backing.Height - (2 * BesideEdge), plan.Height.Inches.ToDouble() * scale)
         );
         Outline(draft, trimmed, SketchPens.Cut(style, style.Ink));
         Box top = Box.Around(
@@ -102,6 +103,9 @@ public static class BackingLayout
             FigureWords.BackingLayout(quilt, plan)
         );
     }
+
+    /// <summary>How far the line to trim to keeps from the edge of the panels, in points.</summary>
+    private const double BesideEdge = 1.8;
 
     private static void Outline(Draft draft, Box box, Stroke pen)
     {
@@ -167,6 +171,11 @@ public static class BackingLayout
             );
             break;
         }
+        // Before the panels, which make do with a number.
+        if (!draft.TryLabel(FigureWords.QuiltTop, Lower(top), style.Medium, within: top))
+        {
+            draft.TryLabel(FigureWords.QuiltTop, Places(top), style.Small, within: top);
+        }
         for (int i = 0; i < plan.Panels; i++)
         {
             Box room = across
@@ -180,7 +189,8 @@ public static class BackingLayout
                 }
             }
         }
-        draft.TryLabel(FigureWords.QuiltTop, Places(top), style.Medium, within: top);
+        static IEnumerable<Spot> Lower(Box room) =>
+            Places(room).OrderByDescending(place => place.Y > room.Center.Y);
 
         // A grid of places, those near the middle first: one of them is clear of seams and outlines.
         static IEnumerable<Spot> Places(Box room)

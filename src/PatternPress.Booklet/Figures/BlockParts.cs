@@ -24,7 +24,12 @@ public static class BlockParts
     {
         FigureStyle style = palette.Style;
         var draft = new Draft(style);
-        List<(string Name, Spot Place)> parts = PartsOf(block);
+        // At first as if the block filled the room: levels that are a line apart then are so at any scale it gets.
+        double most = Math.Min(
+            room.Width.Value / block.Width.Inches.ToDouble(),
+            room.Height.Value / block.Height.Inches.ToDouble()
+        );
+        List<(string Name, Spot Place)> parts = PartsOf(block, style.Medium.Value * 2 / most);
         double words = parts
             .Select(p => LabelSize.Width(p.Name, style.Medium.Value))
             .DefaultIfEmpty(0)
@@ -71,38 +76,110 @@ public static class BlockParts
         );
     }
 
-    // Each part with a place in the patch of it that lies farthest to the right: its line is short.
-    private static List<(string Name, Spot Place)> PartsOf(ColoredBlock block)
+    /// <summary>Levels at which a line may come in from the right, for each height of the block.</summary>
+    private const int Levels = 48;
+
+    /// <summary>How much a line is worth that crosses a patch of another part, for each width of the block.</summary>
+    private const double Crossing = 10;
+
+    /// <summary>How much a name is worth that has to make way for another.</summary>
+    private const double Crowding = 3;
+
+    // Each part with the place that a level line from the right reaches with the least of other patches in its way, and not
+    // at the level of another part's.
+    private static List<(string Name, Spot Place)> PartsOf(ColoredBlock block, double line)
     {
         var places = new List<(string Name, Spot Place)>();
         if (block.Block is null)
         {
             return places;
         }
-        foreach (
-            var part in block
+        double width = block.Width.Inches.ToDouble(),
+            height = block.Height.Inches.ToDouble();
+        (string Part, Spot[] Shape)[] patches =
+        [
+            .. block
                 .Block.Units.SelectMany(unit =>
                     unit.Patches(
                         unit.Drawn.Parts.Distinct().ToDictionary(name => name, name => name)
                     )
                 )
-                .GroupBy(patch => patch.Fabric)
-        )
+                .Select(patch => (patch.Fabric, FlatQuilt.ToSpots(patch.Shape))),
+        ];
+        var options = patches
+            .GroupBy(patch => patch.Part)
+            .Select(part => (Name: part.Key, Places: PlacesOf(part.Key).ToList()))
+            // The part with the least choice is placed first.
+            .OrderByDescending(part => part.Places.Min(option => option.Cost))
+            .ThenBy(part => part.Places.Count)
+            .ThenBy(part => part.Name, StringComparer.Ordinal);
+        foreach ((string name, var choices) in options)
         {
-            Spot[] best = part.Select(patch => FlatQuilt.ToSpots(patch.Shape))
-                .OrderByDescending(shape => Math.Round(Middle(shape).X, 4))
-                .ThenBy(shape => Math.Round(Middle(shape).Y, 4))
+            (Spot place, _) = choices
+                .OrderBy(option =>
+                    Math.Round(
+                        option.Cost
+                            + places.Sum(taken =>
+                                Crowding
+                                * Math.Max(0, 1 - (Math.Abs(taken.Place.Y - option.Place.Y) / line))
+                            ),
+                        4
+                    )
+                )
+                .ThenBy(option => Math.Round(Math.Abs(option.Place.Y - (height / 2)), 4))
+                .ThenBy(option => Math.Round(option.Place.Y, 4))
                 .First();
-            Spot middle = Middle(best);
-            // Aside from the middle, where the letter stands.
-            Spot corner = best.OrderByDescending(c => Math.Round(c.X, 4))
-                .ThenBy(c => Math.Round(c.Y, 4))
-                .First();
-            places.Add((part.Key, Spot.Between(middle, corner, 0.5)));
+            places.Add((name, place));
         }
         return places;
+
+        // For each level the place in the part's patch that lies farthest to the right.
+        IEnumerable<(Spot Place, double Cost)> PlacesOf(string part)
+        {
+            for (int level = 1; level < Levels; level++)
+            {
+                double y = height * level / Levels;
+                (double Left, double Right)? own = null;
+                foreach ((string of, Spot[] shape) in patches)
+                {
+                    if (
+                        of == part
+                        && Across(shape, y) is { } span
+                        && span.Right - span.Left > width / Levels
+                        && (own is not { } best || span.Right > best.Right)
+                    )
+                    {
+                        own = span;
+                    }
+                }
+                if (own is { } found)
+                {
+                    double inside = Math.Min((found.Right - found.Left) / 3, width / 24);
+                    double thin = 1 - Math.Min(1, (found.Right - found.Left) / (width / 6));
+                    yield return (
+                        new Spot(found.Right - inside, y),
+                        (Crossing * (width - found.Right) / width) + thin
+                    );
+                }
+            }
+        }
     }
 
-    private static Spot Middle(Spot[] shape) =>
-        shape.Aggregate((a, b) => a + b) * (1.0 / shape.Length);
+    // What a level line meets of a patch.
+    private static (double Left, double Right)? Across(Spot[] shape, double y)
+    {
+        double left = double.MaxValue,
+            right = double.MinValue;
+        for (int i = 0; i < shape.Length; i++)
+        {
+            (Spot a, Spot b) = (shape[i], shape[(i + 1) % shape.Length]);
+            if ((a.Y > y) == (b.Y > y))
+            {
+                continue;
+            }
+            double x = a.X + ((b.X - a.X) * (y - a.Y) / (b.Y - a.Y));
+            (left, right) = (Math.Min(left, x), Math.Max(right, x));
+        }
+        return right > left ? (left, right) : null;
+    }
 }

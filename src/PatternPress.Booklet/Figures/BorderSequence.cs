@@ -14,6 +14,9 @@ namespace PatternPress.Booklet.Figures;
 public static class BorderSequence
 {
     /// <summary>Between two strips: room for a numbered disc.</summary>
+    /// <summary>Between a number and the strips beside it.</summary>
+    private const double Clear = 1.5;
+
     private const double Gap = 16;
 
     public static Picture Draw(Quilt quilt, Palette palette, FigureRoom room)
@@ -22,12 +25,13 @@ public static class BorderSequence
         var draft = new Draft(style);
         double edge = style.Edge.Value;
         int steps = quilt.Borders.Length;
-        double gaps = (2 * Gap * steps * style.Enlarged) + edge;
+        // In each gap stands a number, clear of the strips on both sides of it.
+        double gap = Math.Max(Gap * style.Enlarged, (2 * draft.DiscRadius("0")) + Clear);
+        double gaps = (2 * gap * steps) + edge;
         double scale = Math.Min(
             (room.Width.Value - gaps) / quilt.Width.Inches.ToDouble(),
             (room.Height.Value - gaps) / quilt.Height.Inches.ToDouble()
         );
-        double gap = Gap * style.Enlarged;
         Box center = FlatQuilt.ToBox(quilt.Center);
         double away = gap * steps;
         // Everything keeps its place in the quilt and moves outward with its border.
@@ -36,7 +40,15 @@ public static class BorderSequence
         int number = 1;
         foreach (Border border in quilt.Borders)
         {
-            number = PaintBorder(draft, quilt, border, palette, scale, by, gap, number);
+            PaintBorder(draft, border, palette, scale, by, gap);
+        }
+        foreach ((Border border, BorderSide[] sides) in StepsOf(quilt))
+        {
+            foreach (BorderSide side in sides)
+            {
+                Mark(draft, border, side, number, scale, by, gap);
+            }
+            number++;
         }
         Box whole = new(
             0,
@@ -101,15 +113,13 @@ public static class BorderSequence
         draft.Board.Take(box);
     }
 
-    private static int PaintBorder(
+    private static void PaintBorder(
         Draft draft,
-        Quilt quilt,
         Border border,
         Palette palette,
         double scale,
         Spot by,
-        double gap,
-        int number
+        double gap
     )
     {
         FigureStyle style = draft.Style;
@@ -144,19 +154,6 @@ public static class BorderSequence
             );
             draft.Board.Take(moved);
         }
-        foreach ((Border of, BorderSide[] sides) in StepsOf(quilt))
-        {
-            if (of.Number != border.Number)
-            {
-                continue;
-            }
-            foreach (BorderSide side in sides)
-            {
-                Mark(draft, border, side, number, scale, by, gap);
-            }
-            number++;
-        }
-        return number;
     }
 
     // In the gap inside the strip: an arrow toward the quilt and the number beside it.
@@ -199,6 +196,8 @@ public static class BorderSequence
         double radius = draft.DiscRadius("0");
         string numeral = number.ToString(CultureInfo.InvariantCulture);
         Spot along = level ? new(1, 0) : new(0, 1);
-        draft.Disc(numeral, middle - (along * (radius + 5)));
+        // By turns on either side of the middle: numbers of neighbouring borders do not meet.
+        double turn = border.Number % 2 == 0 ? 1 : -1;
+        draft.Disc(numeral, middle + (along * (turn * (radius + 5))));
     }
 }

@@ -145,12 +145,16 @@ internal static class FigureWords
     public static string Numeral(int number) =>
         number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
+    /// <summary>a, b … z, aa, ab …</summary>
+    public static string LetterOf(int index) =>
+        (index < 26 ? "" : LetterOf((index / 26) - 1)) + (char)('a' + (index % 26));
+
     public static string RowAssembly(Quilt quilt) =>
         Sentences(
             $"The rows of the {Name(quilt)} quilt pulled apart, numbered from the top",
             string.Join(" ", Rows(quilt)),
             quilt.Sashes.Any(s => s.Kind != SashKind.Upright)
-                ? "A row of sashing lies between each two rows of blocks"
+                ? "A row of sashing, lettered, lies between each two rows of blocks"
                 : ""
         );
 

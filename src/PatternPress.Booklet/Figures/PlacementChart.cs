@@ -172,7 +172,7 @@ public static class PlacementChart
         }
     }
 
-    // In the middle of the block, or beside it where letters stand there.
+    // In a corner of the block, where most blocks have their ground, or beside it where letters stand there.
     private static void NameBlocks(Draft draft, Quilt quilt, double scale, Spot by)
     {
         foreach (BlockPlace place in quilt.Places)
@@ -184,7 +184,8 @@ public static class PlacementChart
                 (box.Center * scale) + by,
                 box.Width * scale,
                 box.Height * scale,
-                aside: true
+                aside: true,
+                corner: true
             );
         }
     }

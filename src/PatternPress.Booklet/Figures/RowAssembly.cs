@@ -7,7 +7,7 @@ using PatternPress.Typesetting.Drawings;
 namespace PatternPress.Booklet.Figures;
 
 /// <summary>
-/// The rows of a quilt pulled apart: block rows numbered and each block marked with its key, sashing rows between
+/// The rows of a quilt pulled apart: block rows numbered and each block marked with its key, sashing rows, lettered, between
 /// them. The quilt's borders are not shown; they have a figure of their own.
 /// </summary>
 public static class RowAssembly
@@ -27,10 +27,14 @@ public static class RowAssembly
         double gap = Math.Min(Gap, room.Height.Value * 0.2 / Math.Max(1, bands.Count - 1));
         double scale = Math.Min(
             (room.Width.Value - left - edge) / center.Width,
-            (room.Height.Value - (gap * (bands.Count - 1)) - edge) / center.Height
+            (room.Height.Value - (gap * (bands.Count - 1)) - style.Small.Value - edge)
+                / center.Height
         );
         var flat = FlatQuilt.Of(quilt);
-        double y = edge / 2;
+        // A letter may be higher than the first or the last row of sashing beside which it stands.
+        double outer = bands.Exists(band => band.Row is null) ? style.Small.Value / 2 : 0;
+        double y = (edge / 2) + outer;
+        int sashing = 0;
         foreach (Band band in bands)
         {
             var by = new Spot(left + (edge / 2) - (center.X * scale), y - (band.Box.Y * scale));
@@ -42,10 +46,19 @@ public static class RowAssembly
                     new Spot(disc + 0.5, y + (band.Box.Height * scale / 2))
                 );
             }
+            else
+            {
+                // Rows of sashing are lettered in gray, between the numbers of the rows of blocks.
+                draft.Label(
+                    FigureWords.LetterOf(sashing++),
+                    new Spot(disc + 0.5, y + (band.Box.Height * scale / 2)),
+                    style.Small
+                );
+            }
             y += (band.Box.Height * scale) + gap;
         }
         return new(
-            draft.Finish(left + (center.Width * scale) + edge, y - gap + (edge / 2)),
+            draft.Finish(left + (center.Width * scale) + edge, y - gap + (edge / 2) + outer),
             FigureWords.RowAssembly(quilt)
         );
     }
@@ -145,7 +158,8 @@ public static class RowAssembly
                 place.Block.Key,
                 (box.Center * scale) + by,
                 box.Width * scale,
-                box.Height * scale
+                box.Height * scale,
+                corner: true
             );
         }
     }

@@ -148,6 +148,7 @@ internal sealed class Assembly : Section
 
     private static readonly Points Abreast = 20.Pt;
     private static readonly Points LeastChart = 200.Pt;
+    private static readonly Points BelowChart = 12.Pt;
 
     /// <summary>The sizes two by two, so that all are drawn about as large and none fills a page alone.</summary>
     private static IEnumerable<Block> Charts(SectionContext context)
@@ -165,6 +166,7 @@ internal sealed class Assembly : Section
             if (!columns.IsEmpty)
             {
                 yield return new KeepTogether(new Columns(columns) { Gap = Abreast });
+                yield return new Gap(BelowChart);
             }
         }
     }

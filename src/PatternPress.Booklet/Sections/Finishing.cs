@@ -164,14 +164,21 @@ internal sealed class Finishing : Section
         int most = context.Abreast(LeastDiagram, gap, MostAbreast);
         int rows = (shown.Count + most - 1) / most;
         int abreast = (shown.Count + rows - 1) / rows;
-        Points width = (context.TextWidth - (gap * (most - 1))) / most;
+        Points width = (context.TextWidth - (gap * (abreast - 1))) / abreast;
         var blocks = ImmutableArray.CreateBuilder<Block>();
         foreach (int[] row in shown.Chunk(abreast))
         {
             ImmutableArray<Column> columns =
             [
                 .. row.Select(i =>
-                        (i, Figure: context.Figures.Backing(i, width, context.Grown(118.Pt)))
+                        (
+                            i,
+                            Figure: context.Figures.Backing(
+                                i,
+                                width,
+                                context.Grown(abreast < MostAbreast ? 150.Pt : 128.Pt)
+                            )
+                        )
                     )
                     .Where(f => f.Figure is not null)
                     .Select(f =>

@@ -97,14 +97,18 @@ internal sealed class Requirements : Section
                 ],
                 i =>
                     all.Batting[i] is { } batting
-                        ? new Stack(
+                        ? new Stack([
                             Cells.Plain(context.Numbers.Size(batting.Width, batting.Height)),
-                            Cells.Small(
-                                batting.Package is { } package
-                                    ? labels.Format("batting-package", package.Name)
-                                    : labels["batting-none"]
-                            )
-                        )
+                            .. batting.Package is { } package
+                                ?
+                                [
+                                    Cells.Small(labels.Format("batting-package", package.Name)),
+                                    Cells.Small(
+                                        context.Numbers.Size(package.Width, package.Height)
+                                    ),
+                                ]
+                                : new[] { Cells.Small(labels["batting-none"]) },
+                        ])
                         : null
             );
         }

@@ -46,10 +46,8 @@ internal static class ReadBackFindings
                 place
                     ? "shorten the words; if they are none of yours, please report it with the file"
                     : "this is a fault of the program, not of your pattern: please report it with the file",
-                // A figure's labels repeat what the text says; a crowded one is no reason to print nothing.
-                misprint.Kind
-                    is MisprintKind.OutsidePlace
-                        or MisprintKind.LabelsOverlap
+                // A label that leans out of its figure is read all the same, and says what the text says.
+                misprint.Kind is MisprintKind.OutsidePlace
                     ? Severity.Warning
                     : Severity.Error
             );

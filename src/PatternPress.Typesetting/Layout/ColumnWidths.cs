@@ -7,8 +7,8 @@ namespace PatternPress.Typesetting.Layout;
 static class ColumnWidths
 {
     /// <summary>
-    /// Fixed columns get theirs. Natural ones get what they want, or, where that is too much, something between what
-    /// they need and what they want. Sharing ones divide the rest, each at least what it needs if that can be had.
+    /// Fixed columns get theirs. Natural ones get what they want, or, where that is too much, the widest of them give
+    /// way until all fit, none below what it needs. Sharing ones divide the rest, each at least what it needs if that can be had.
     /// </summary>
     public static ImmutableArray<Points> Resolve(
         ImmutableArray<ColumnWidth> columns,
@@ -34,25 +34,33 @@ static class ColumnWidths
             natural.Select(i => needs[i].Least).Sum(),
             natural.Select(i => needs[i].Natural).Sum()
         );
-        // What there is beyond the least is divided in proportion to what is wanted beyond it. Each column takes its part
-        // of what is still to be divided, so that rounding never adds up to more than there is.
-        var (spare, wish) = (Points.Max(Points.Zero, room - least), wanted - least);
+        var cap = wanted <= room ? Points.Unlimited : Cap(needs, natural, Points.Max(room, least));
         foreach (var i in natural)
         {
-            var more = needs[i].Natural - needs[i].Least;
-            var part =
-                spare >= wish ? more
-                : wish == Points.Zero ? Points.Zero
-                : new Points(
-                    (long)((Int128)spare.Thousandths * more.Thousandths / wish.Thousandths)
-                );
-            (spare, wish) = (spare - part, wish - more);
-            widths[i] = needs[i].Least + part;
+            widths[i] = Points.Max(needs[i].Least, Points.Min(needs[i].Natural, cap));
             left -= widths[i];
         }
 
         Share(columns, needs, widths, shares, left);
         return [.. widths];
+    }
+
+    // The width that the widest columns are brought down to, so that all together take no more than there is: alike columns
+    // come out alike, and narrow ones keep what they want.
+    static Points Cap(ImmutableArray<WidthRange> needs, List<int> natural, Points room)
+    {
+        var (low, high) = (0L, room.Thousandths);
+        while (low < high)
+        {
+            var middle = low + ((high - low + 1) / 2);
+            var cap = new Points(middle);
+            var taken = natural
+                .Select(i => Points.Max(needs[i].Least, Points.Min(needs[i].Natural, cap)))
+                .Sum();
+            (low, high) = taken <= room ? (middle, high) : (low, middle - 1);
+        }
+
+        return new Points(low);
     }
 
     // A column whose part would be less than it needs gets what it needs, and the others divide what remains.

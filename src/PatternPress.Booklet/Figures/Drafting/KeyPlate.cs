@@ -3,11 +3,12 @@ using PatternPress.Typesetting.Drawings;
 
 namespace PatternPress.Booklet.Figures.Drafting;
 
-/// <summary>A block's key on a small white plate in its middle, legible on any fabric.</summary>
+/// <summary>A block's or unit's key on a small white plate, legible on any fabric.</summary>
 internal static class KeyPlate
 {
     /// <summary>Paints the plate if it leaves enough of the block in sight.</summary>
-    /// <param name="aside">Whether it may stand beside the middle, clear of labels that are there already.</param>
+    /// <param name="aside">Whether it may stand elsewhere, clear of labels that are there already.</param>
+    /// <param name="corner">Whether it stands in the upper left corner, where the middle is worth seeing.</param>
     /// <returns>False where the block is too small for it, or has no room left.</returns>
     public static bool TryPaint(
         Draft draft,
@@ -15,7 +16,8 @@ internal static class KeyPlate
         Spot center,
         double width,
         double height,
-        bool aside = false
+        bool aside = false,
+        bool corner = false
     )
     {
         FigureStyle style = draft.Style;
@@ -28,15 +30,24 @@ internal static class KeyPlate
             {
                 continue;
             }
+            Spot place = corner
+                ? new Spot(
+                    center.X - ((width - plateWidth) / 2) + FromEdge,
+                    center.Y - ((height - plateHeight) / 2) + FromEdge
+                )
+                : center;
             if (aside)
             {
-                if (Free(draft, center, width, height, plateWidth, plateHeight) is not { } free)
+                if (
+                    Free(draft, center, place, width, height, plateWidth, plateHeight)
+                    is not { } free
+                )
                 {
                     continue;
                 }
-                center = free;
+                place = free;
             }
-            Box plate = Box.Around(center, plateWidth, plateHeight);
+            Box plate = Box.Around(place, plateWidth, plateHeight);
             draft.Area(
                 VectorPath.RoundedRectangle(
                     Math.Round(plate.X, 2),
@@ -48,16 +59,19 @@ internal static class KeyPlate
                 Ink.White,
                 style.Pen(style.Hair)
             );
-            draft.Label(key, center, size, bold: true);
+            draft.Label(key, place, size, bold: true);
             return true;
         }
         return false;
     }
 
-    // The place nearest to the middle where nothing is written.
+    private const double FromEdge = 1;
+
+    // The place nearest to the one wished for where nothing is written.
     private static Spot? Free(
         Draft draft,
         Spot center,
+        Spot wish,
         double width,
         double height,
         double plateWidth,
@@ -77,7 +91,7 @@ internal static class KeyPlate
                     center.Y + (reachY * row / steps)
                 );
                 if (
-                    (best is not { } known || (place - center).Length < (known - center).Length)
+                    (best is not { } known || (place - wish).Length < (known - wish).Length)
                     && draft.Board.IsFree(Box.Around(place, plateWidth, plateHeight))
                 )
                 {

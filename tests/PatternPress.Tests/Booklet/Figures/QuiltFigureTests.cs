@@ -216,9 +216,11 @@ public sealed class QuiltFigureTests
             / quilt.Center.Width.Inches.ToDouble();
         // Four rows and three sashing rows: six gaps more than the quilt is high.
         double gaps = apart.Drawing.Height - (quilt.Center.Height.Inches.ToDouble() * scale);
-        gaps.ShouldBe((6 * 8) + FigureStyle.Colored.Edge.Value, 2);
+        // Half a letter above and below, beside the outer rows of sashing.
+        double letters = FigureStyle.Colored.Small.Value;
+        gaps.ShouldBe((6 * 8) + letters + FigureStyle.Colored.Edge.Value, 2);
         var words = apart.Drawing.Marks.OfType<Mark.Label>().Select(FigurePage.Words).ToList();
-        words.Where(w => w.Length == 1).ShouldBe(["1", "2", "3", "4"]);
+        words.Where(w => w.Length == 1).ShouldBe(["1", "a", "2", "b", "3", "c", "4"]);
         words.Count(w => w.StartsWith('L')).ShouldBe(12);
     }
 
