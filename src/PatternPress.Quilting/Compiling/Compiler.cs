@@ -88,8 +88,9 @@ public static class Compiler
         {
             return WithoutNumbers(id, tree, house, pattern, [.. findings.ToDiagnostics()]);
         }
-        // The drawing is checked while it is worked out how to make it.
+        // The drawing is checked while it is worked out how to make it, and the making while it is put into tables.
         var making = new Aside<Making>(() => new Maker().Make(pattern, quilts));
+        var tables = new Aside<PrintedTables>(() => Tabulator.Tabulate(making.Value()));
         findings.AddRange(
             RuleCatalog.Check(new RuleContext(pattern, quilts, making.Value, tree.Source))
         );
@@ -103,12 +104,7 @@ public static class Compiler
             null,
             [.. findings.ToDiagnostics()]
         );
-        return result.HasErrors
-            ? result
-            : result with
-            {
-                Tables = Tabulator.Tabulate(making.Value()),
-            };
+        return result.HasErrors ? result : result with { Tables = tables.Value() };
     }
 
     /// <summary>What can be said about blocks and layouts although something else could not be read.</summary>
