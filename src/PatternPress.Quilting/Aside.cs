@@ -26,7 +26,7 @@ internal static class Aside
 }
 
 /// <summary>A value that is worked out on a thread of its own from now on.</summary>
-public sealed class Aside<T>
+internal sealed class Aside<T>
     where T : class
 {
     private readonly Thread _thread;

@@ -1,6 +1,5 @@
 using PatternPress.Booklet.Sections;
 using PatternPress.Booklet.Words;
-using PatternPress.Quilting;
 using PatternPress.Quilting.Compiling;
 using PatternPress.Source.Syntax;
 
@@ -20,9 +19,7 @@ internal static class PatternLoader
     {
         string housePath = Path.Combine(templates, "house.yaml");
         string houseShown = Path.GetRelativePath(directory, housePath).Replace('\\', '/');
-        var house = new Aside<SyntaxTree>(() =>
-            SyntaxTree.Read(houseShown, ReadBounded(housePath, houseShown))
-        );
+        SyntaxTree house = SyntaxTree.Read(houseShown, ReadBounded(housePath, houseShown));
         Compilation Read(string file)
         {
             SyntaxTree tree = SyntaxTree.Read(
@@ -34,7 +31,7 @@ internal static class PatternLoader
                 Compiler.Compile(
                     PatternFiles.IdOf(file),
                     tree,
-                    house.Value(),
+                    house,
                     new PictureFiles(Path.GetFullPath(folder))
                 )
             );

@@ -88,9 +88,8 @@ public static class Compiler
         {
             return WithoutNumbers(id, tree, house, pattern, [.. findings.ToDiagnostics()]);
         }
-        // The drawing is checked while it is worked out how to make it, and the making while it is put into tables.
+        // The drawing is checked while it is worked out how to make it.
         var making = new Aside<Making>(() => new Maker().Make(pattern, quilts));
-        var tables = new Aside<PrintedTables>(() => Tabulator.Tabulate(making.Value()));
         findings.AddRange(
             RuleCatalog.Check(new RuleContext(pattern, quilts, making.Value, tree.Source))
         );
@@ -104,7 +103,12 @@ public static class Compiler
             null,
             [.. findings.ToDiagnostics()]
         );
-        return result.HasErrors ? result : result with { Tables = tables.Value() };
+        return result.HasErrors
+            ? result
+            : result with
+            {
+                Tables = Tabulator.Tabulate(making.Value()),
+            };
     }
 
     /// <summary>What can be said about blocks and layouts although something else could not be read.</summary>
