@@ -34,7 +34,7 @@ public static class ColoringPage
         var joins = new SeamLines();
         foreach (BlockPlace place in quilt.Places)
         {
-            joins.Add(FlatQuilt.ToBox(place.Place).Corners());
+            joins.Add(FlatQuilt.OutlineOf(place));
         }
         foreach (Border border in quilt.Borders)
         {

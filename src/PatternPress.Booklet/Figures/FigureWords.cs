@@ -46,7 +46,13 @@ internal static class FigureWords
 
     /// <summary>"Row 1: L1, L2 turned a quarter to the right, L1."</summary>
     public static IEnumerable<string> Rows(Quilt quilt) =>
-        quilt
+        quilt.OnPoint
+            ? quilt
+                .Rows.Where(row => row.Kind == LayoutRowKind.Blocks)
+                .Select(row =>
+                    $"Diagonal row {row.Number + 1}: {Runs([.. row.Parts.Where(p => p.Kind == LayoutPartKind.Block).Select(p => quilt.Places[p.Index]).Select(p => p.Block.Key + Turned(p.Turn))])}."
+                )
+            : quilt
             .Places.GroupBy(p => p.Row)
             .OrderBy(row => row.Key)
             .Select(row =>
@@ -151,11 +157,14 @@ internal static class FigureWords
 
     public static string RowAssembly(Quilt quilt) =>
         Sentences(
-            $"The rows of the {Name(quilt)} quilt pulled apart, numbered from the top",
+            quilt.OnPoint
+                ? $"The diagonal rows of the {Name(quilt)} quilt pulled apart, from the lower left to the upper right, numbered from the upper left"
+                : $"The rows of the {Name(quilt)} quilt pulled apart, numbered from the top",
             string.Join(" ", Rows(quilt)),
             quilt.Sashes.Any(s => s.Kind != SashKind.Upright)
                 ? "A row of sashing, lettered, lies between each two rows of blocks"
-                : ""
+                : "",
+            quilt.OnPoint ? "The four corner triangles stand off from the rows" : ""
         );
 
     public static string BorderSequence(Quilt quilt) =>
@@ -504,7 +513,9 @@ internal static class FigureWords
         var counts = quilt.BlockCounts().ToList();
         int rows = quilt.Places.Max(p => p.Row) + 1,
             columns = quilt.Places.Max(p => p.Column) + 1;
-        string grid = $"{Count(columns, "column")} and {Count(rows, "row")} of blocks";
+        string grid = quilt.OnPoint
+            ? $"Blocks on point, {columns} across and {(rows + 1) / 2} down, with {columns - 1} across and {(rows - 1) / 2} down in between, and triangles in {Names(quilt, quilt.Pieces.Select(p => p.Fabric))} along the edge"
+            : $"{Count(columns, "column")} and {Count(rows, "row")} of blocks";
         // More colorings than that are a list for the table beside the picture.
         const int mostDescribed = 6;
         return counts.Count <= mostDescribed

@@ -44,11 +44,12 @@ public static class PlacementChart
         double legend = FabricLegend.HeightFor(fabrics, palette, room.Width.Value, uses);
         double gutterX =
                 LabelSize.Width(Digits(quilt.Places.Select(p => p.Row)), style.Large.Value) + 6,
+            below = quilt.OnPoint ? (style.Large.Value * LabelSize.Capital) + 6 : 0,
             gutterY = (style.Large.Value * LabelSize.Capital) + 6,
             edge = style.Bold.Value / 2;
         double scale = Math.Min(
             (room.Width.Value - (2 * gutterX) - (2 * edge)) / flat.Width,
-            (room.Height.Value - legend - LegendGap - gutterY - (2 * edge)) / flat.Height
+            (room.Height.Value - legend - LegendGap - gutterY - below - (2 * edge)) / flat.Height
         );
         double width = flat.Width * scale,
             height = flat.Height * scale;
@@ -83,7 +84,7 @@ public static class PlacementChart
         var box = new Box(by.X, by.Y, width, height);
         draft.Area(Paths.Of(box), stroke: style.Pen(style.Bold) with { Join = StrokeJoin.Miter });
         NumberRows(draft, quilt, box, scale);
-        double bottom = box.Bottom + edge;
+        double bottom = box.Bottom + edge + below;
         if (legend > 0)
         {
             FabricLegend.Paint(
@@ -156,14 +157,14 @@ public static class PlacementChart
         var blocks = new SeamLines();
         foreach (BlockPlace place in quilt.Places)
         {
-            blocks.Add(FlatQuilt.ToBox(place.Place).Corners());
+            blocks.Add(FlatQuilt.OutlineOf(place));
         }
         draft.Area(Paths.Lines(blocks.Seams(), scale, by), stroke: style.Pen(style.Edge));
         Points size = style.Medium;
         // Blocks that have names are lettered in the key; else the letters that have room stand in the chart.
         FlatQuilt.FlatPatch[] lettered =
         [
-            .. flat.Patches.Where(p => !named || p.Place is FlatQuilt.Border or FlatQuilt.Sashing),
+            .. flat.Patches.Where(p => !named || p.Place < 0),
         ];
         FabricLetters.Write(draft, lettered, letters, size, palette, scale, by);
         if (named)
@@ -181,7 +182,7 @@ public static class PlacementChart
             KeyPlate.TryPaint(
                 draft,
                 place.Block.Key,
-                (box.Center * scale) + by,
+                (FlatQuilt.CenterOf(place) * scale) + by,
                 box.Width * scale,
                 box.Height * scale,
                 aside: true,
@@ -196,6 +197,11 @@ public static class PlacementChart
         FigureStyle style = draft.Style;
         double size = style.Large.Value;
         double away = 3;
+        if (quilt.OnPoint)
+        {
+            NumberDiagonals(draft, quilt, quiltBox, scale);
+            return;
+        }
         foreach (var row in quilt.Places.GroupBy(p => p.Row))
         {
             Box box = FlatQuilt.ToBox(row.First().Place);
@@ -211,6 +217,54 @@ public static class PlacementChart
             double x = quiltBox.X + (box.Center.X * scale),
                 y = quiltBox.Y - away - (size * LabelSize.Capital / 2);
             draft.TryLabel(Number(column.Key), [new(x, y)], style.Large);
+        }
+    }
+
+    // The rows of a quilt on point run from the lower left to the upper right: each has its number where it ends at the
+    // left or lower edge, and again at the upper or right edge.
+    private static void NumberDiagonals(Draft draft, Quilt quilt, Box quiltBox, double scale)
+    {
+        FigureStyle style = draft.Style;
+        double size = style.Large.Value,
+            away = 3;
+        Box field = FlatQuilt.ToBox(quilt.Center);
+        foreach (LayoutRow row in quilt.Rows)
+        {
+            if (row.Kind != LayoutRowKind.Blocks)
+            {
+                continue;
+            }
+            BlockPlace[] blocks =
+            [
+                .. row.Parts.Where(p => p.Kind == LayoutPartKind.Block)
+                    .Select(p => quilt.Places[p.Index]),
+            ];
+            string text = Number(row.Number);
+            double half = LabelSize.Width(text, size) / 2,
+                high = size * LabelSize.Capital / 2;
+            Spot first = FlatQuilt.CenterOf(blocks[0]),
+                last = FlatQuilt.CenterOf(blocks[^1]);
+            // Where the middle of the row, run on, meets the edge of the blocks.
+            double down = Math.Min(first.X - field.X, field.Bottom - first.Y),
+                up = Math.Min(field.Right - last.X, last.Y - field.Y);
+            Spot low = new(first.X - down, first.Y + down),
+                high2 = new(last.X + up, last.Y - up);
+            bool left = first.X - field.X <= field.Bottom - first.Y,
+                right = field.Right - last.X <= last.Y - field.Y;
+            double x = quiltBox.X + (low.X * scale),
+                y = quiltBox.Y + (low.Y * scale);
+            draft.TryLabel(
+                text,
+                [left ? new(quiltBox.X - away - half, y) : new(x, quiltBox.Bottom + away + high)],
+                style.Large
+            );
+            x = quiltBox.X + (high2.X * scale);
+            y = quiltBox.Y + (high2.Y * scale);
+            draft.TryLabel(
+                text,
+                [right ? new(quiltBox.Right + away + half, y) : new(x, quiltBox.Y - away - high)],
+                style.Large
+            );
         }
     }
 

@@ -8,41 +8,49 @@ namespace PatternPress.Booklet.Figures;
 
 /// <summary>
 /// The rows of a quilt pulled apart: block rows numbered and each block marked with its key, sashing rows, lettered, between
-/// them. The quilt's borders are not shown; they have a figure of their own.
+/// them; on point the rows run diagonally and the corner triangles stand off. The quilt's borders are not shown; they have
+/// a figure of their own.
 /// </summary>
 public static class RowAssembly
 {
     private const double Gap = 8;
 
-    public static Picture Draw(Quilt quilt, Palette palette, FigureRoom room)
+    // How far one piece of a diagonal is from the next, across and down.
+    private static readonly double Diagonal = Math.Sqrt(0.5);
+
+    public static Picture Draw(Quilt quilt, Palette palette, FigureRoom room) =>
+        quilt.OnPoint ? DrawDiagonal(quilt, palette, room) : DrawLevel(quilt, palette, room);
+
+    private static Picture DrawLevel(Quilt quilt, Palette palette, FigureRoom room)
     {
         FigureStyle style = palette.Style;
         var draft = new Draft(style);
-        List<Band> bands = BandsOf(quilt);
+        var flat = new Bands(quilt);
         Box center = FlatQuilt.ToBox(quilt.Center);
-        double disc = draft.DiscRadius(bands.Count.ToString(CultureInfo.InvariantCulture)),
+        double disc = draft.DiscRadius(flat.All.Count.ToString(CultureInfo.InvariantCulture)),
             left = (2 * disc) + 5,
             edge = style.Edge.Value;
         // Many rows: the gaps may take a fifth of the height.
-        double gap = Math.Min(Gap, room.Height.Value * 0.2 / Math.Max(1, bands.Count - 1));
+        double gap = Math.Min(Gap, room.Height.Value * 0.2 / Math.Max(1, flat.All.Count - 1));
         double scale = Math.Min(
             (room.Width.Value - left - edge) / center.Width,
-            (room.Height.Value - (gap * (bands.Count - 1)) - style.Small.Value - edge)
+            (room.Height.Value - (gap * (flat.All.Count - 1)) - style.Small.Value - edge)
                 / center.Height
         );
-        var flat = FlatQuilt.Of(quilt);
         // A letter may be higher than the first or the last row of sashing beside which it stands.
-        double outer = bands.Exists(band => band.Row is null) ? style.Small.Value / 2 : 0;
+        double outer = flat.All.Exists(band => band.Row.Kind == LayoutRowKind.Sashing)
+            ? style.Small.Value / 2
+            : 0;
         double y = (edge / 2) + outer;
         int sashing = 0;
-        foreach (Band band in bands)
+        foreach (Band band in flat.All)
         {
             var by = new Spot(left + (edge / 2) - (center.X * scale), y - (band.Box.Y * scale));
-            PaintBand(draft, quilt, flat, band, palette, scale, by);
-            if (band.Row is { } row)
+            PaintBand(draft, quilt, band, palette, scale, by);
+            if (band.Row.Kind == LayoutRowKind.Blocks)
             {
                 draft.Disc(
-                    (row + 1).ToString(CultureInfo.InvariantCulture),
+                    Number(band.Row),
                     new Spot(disc + 0.5, y + (band.Box.Height * scale / 2))
                 );
             }
@@ -63,40 +71,196 @@ public static class RowAssembly
         );
     }
 
-    /// <summary>A row of blocks with the strips between them, or a sashing row.</summary>
-    /// <param name="Row">Null for a sashing row.</param>
-    private sealed record Band(int? Row, Box Box, List<Box> Pieces, List<int> Places);
-
-    private static List<Band> BandsOf(Quilt quilt)
+    private static Picture DrawDiagonal(Quilt quilt, Palette palette, FigureRoom room)
     {
-        var bands = new List<Band>();
-        foreach (var row in quilt.Places.Select((place, i) => (place, i)).GroupBy(p => p.place.Row))
+        FigureStyle style = palette.Style;
+        var draft = new Draft(style);
+        var flat = new Bands(quilt);
+        Box center = FlatQuilt.ToBox(quilt.Center);
+        List<Band> rows = [.. flat.All.Where(b => b.Row.Kind != LayoutRowKind.Corner)];
+        List<Band> corners = [.. flat.All.Where(b => b.Row.Kind == LayoutRowKind.Corner)];
+        double disc = draft.DiscRadius(rows.Count.ToString(CultureInfo.InvariantCulture)),
+            edge = style.Edge.Value;
+        // The rows move apart to the lower right; together that may take a fifth of the room.
+        double step = Math.Min(
+            Gap * Diagonal,
+            Math.Min(room.Width.Value, room.Height.Value) * 0.2 / Math.Max(1, rows.Count - 1)
+        );
+        double spread = step * (rows.Count - 1),
+            side = (2 * disc) + 4 + edge,
+            corner = step * 1.5;
+        double scale = Math.Min(
+            (room.Width.Value - spread - (2 * corner) - (2 * side)) / center.Width,
+            (room.Height.Value - spread - (2 * corner) - (2 * side)) / center.Height
+        );
+        var start = new Spot(
+            side + corner - (center.X * scale),
+            side + corner - (center.Y * scale)
+        );
+        // Nothing reaches above the first row's corner triangle or to its left but the numbers.
+        for (int i = 0; i < rows.Count; i++)
         {
-            List<Box> pieces = [.. row.Select(p => FlatQuilt.ToBox(p.place.Place))];
-            pieces.AddRange(
-                quilt
-                    .Sashes.Where(s => s.Kind == SashKind.Upright && s.Row == row.Key)
-                    .Select(s => FlatQuilt.ToBox(s.Place))
-            );
-            bands.Add(new(row.Key, Around(pieces), pieces, [.. row.Select(p => p.i)]));
+            Spot by = start + new Spot(step * i, step * i);
+            PaintBand(draft, quilt, rows[i], palette, scale, by);
         }
-        foreach (
-            var row in quilt.Sashes.Where(s => s.Kind != SashKind.Upright).GroupBy(s => s.Place.Y)
-        )
+        int lowest = RowOf(rows, center, upper: false),
+            highest = RowOf(rows, center, upper: true);
+        foreach (Band band in corners)
         {
-            List<Box> pieces = [.. row.Select(s => FlatQuilt.ToBox(s.Place))];
-            bands.Add(new(null, Around(pieces), pieces, []));
+            Spot middle = band.Box.Center - center.Center;
+            bool left = middle.X < 0,
+                upper = middle.Y < 0;
+            int with =
+                left == upper ? (upper ? 0 : rows.Count - 1)
+                : upper ? highest
+                : lowest;
+            Spot by =
+                start
+                + new Spot(step * with, step * with)
+                + new Spot(left ? -corner : corner, upper ? -corner : corner);
+            PaintBand(draft, quilt, band, palette, scale, by);
         }
-        bands.Sort((a, b) => a.Box.Y.CompareTo(b.Box.Y));
-        return bands;
+        for (int i = 0; i < rows.Count; i++)
+        {
+            if (rows[i].Row.Kind == LayoutRowKind.Blocks)
+            {
+                Spot by = start + new Spot(step * i, step * i);
+                Spot end = LowEnd(rows[i], quilt) + (i == lowest ? LowCorner(corners, center) : default);
+                double away = disc + 2 + (i == lowest ? corner : 0);
+                draft.Disc(
+                    Number(rows[i].Row),
+                    (end * scale) + by + new Spot(-away * Diagonal, away * Diagonal)
+                );
+            }
+        }
+        double across = (center.Width * scale) + spread + (2 * (corner + side)),
+            down = (center.Height * scale) + spread + (2 * (corner + side));
+        return new(draft.Finish(across, down), FigureWords.RowAssembly(quilt));
     }
 
-    private static Box Around(List<Box> boxes) => boxes.Aggregate((a, b) => a.With(b));
+    private static string Number(LayoutRow row) =>
+        (row.Number + 1).ToString(CultureInfo.InvariantCulture);
+
+    // The row that reaches into the lower left or the upper right corner.
+    private static int RowOf(List<Band> rows, Box center, bool upper)
+    {
+        var at = new Spot(upper ? center.Right : center.X, upper ? center.Y : center.Bottom);
+        int best = 0;
+        double least = double.MaxValue;
+        for (int i = 0; i < rows.Count; i++)
+        {
+            foreach (FlatQuilt.FlatPatch patch in rows[i].Patches)
+            {
+                double far = (Box.Of(patch.Placed()).Center - at).Length;
+                if (rows[i].Row.Kind == LayoutRowKind.Blocks && far < least)
+                {
+                    (best, least) = (i, far);
+                }
+            }
+        }
+        return best;
+    }
+
+    // From the end of the row to the quilt's corner, over the corner triangle.
+    private static Spot LowCorner(List<Band> corners, Box center)
+    {
+        Band low = corners
+            .OrderBy(b => b.Box.Center.X - center.X + (center.Bottom - b.Box.Center.Y))
+            .First();
+        double depth = low.Box.Width / 2;
+        return new Spot(-depth, depth);
+    }
+
+    // The middle of the lower left end of a row: halfway across the row, as far out as it reaches.
+    private static Spot LowEnd(Band band, Quilt quilt)
+    {
+        double reachOut = double.MaxValue,
+            from = double.MaxValue,
+            to = double.MinValue;
+        foreach (FlatQuilt.FlatPatch patch in band.Patches)
+        {
+            foreach (Spot corner in patch.Placed())
+            {
+                reachOut = Math.Min(reachOut, corner.X - corner.Y);
+            }
+        }
+        foreach (LayoutPart part in band.Row.Parts.Where(p => p.Kind == LayoutPartKind.Block))
+        {
+            foreach (Spot corner in FlatQuilt.OutlineOf(quilt.Places[part.Index]))
+            {
+                from = Math.Min(from, corner.X + corner.Y);
+                to = Math.Max(to, corner.X + corner.Y);
+            }
+        }
+        // The triangle at the end is halfway across the row only half as far out as its point.
+        double half = (to - from) / 2;
+        double reach = band.Row.Parts[0].Kind == LayoutPartKind.SettingPiece ? reachOut + half : reachOut;
+        double sum = (from + to) / 2;
+        return new Spot((sum + reach) / 2, (sum - reach) / 2);
+    }
+
+    /// <summary>A row with all its patches, and the edges of its pieces.</summary>
+    private sealed record Band(
+        LayoutRow Row,
+        Box Box,
+        List<Spot[]> Pieces,
+        List<FlatQuilt.FlatPatch> Patches
+    );
+
+    private sealed class Bands
+    {
+        public Bands(Quilt quilt)
+        {
+            var flat = FlatQuilt.Of(quilt);
+            var byBlock = new List<FlatQuilt.FlatPatch>[quilt.Places.Length];
+            for (int i = 0; i < byBlock.Length; i++)
+            {
+                byBlock[i] = [];
+            }
+            foreach (FlatQuilt.FlatPatch patch in flat.Patches)
+            {
+                if (patch.Place >= 0)
+                {
+                    byBlock[patch.Place].Add(patch);
+                }
+            }
+            foreach (LayoutRow row in quilt.Rows)
+            {
+                var pieces = new List<Spot[]>();
+                var patches = new List<FlatQuilt.FlatPatch>();
+                foreach (LayoutPart part in row.Parts)
+                {
+                    Spot[] outline = part.Kind switch
+                    {
+                        LayoutPartKind.Block => FlatQuilt.OutlineOf(quilt.Places[part.Index]),
+                        LayoutPartKind.Sash => FlatQuilt.OutlineOf(quilt.Sashes[part.Index]),
+                        _ => FlatQuilt.ToSpots(quilt.Pieces[part.Index].Shape),
+                    };
+                    pieces.Add(outline);
+                    if (part.Kind == LayoutPartKind.Block)
+                    {
+                        patches.AddRange(byBlock[part.Index]);
+                    }
+                    else
+                    {
+                        string fabric =
+                            part.Kind == LayoutPartKind.Sash
+                                ? quilt.Sashes[part.Index].Fabric
+                                : quilt.Pieces[part.Index].Fabric;
+                        patches.Add(new(outline, default, fabric, FlatQuilt.Sashing));
+                    }
+                }
+                Box box = pieces.Select(p => Box.Of(p)).Aggregate((a, b) => a.With(b));
+                All.Add(new Band(row, box, pieces, patches));
+            }
+        }
+
+        public List<Band> All { get; } = [];
+    }
 
     private static void PaintBand(
         Draft draft,
         Quilt quilt,
-        FlatQuilt flat,
         Band band,
         Palette palette,
         double scale,
@@ -104,15 +268,7 @@ public static class RowAssembly
     )
     {
         FigureStyle style = draft.Style;
-        const double near = 1e-6;
-        Box within = band.Box.Grown(near);
-        FlatQuilt.FlatPatch[] patches =
-        [
-            .. flat.Patches.Where(p =>
-                p.Place != FlatQuilt.Border && within.Holds(Box.Of(p.Corners).MovedBy(p.By))
-            ),
-        ];
-        foreach (var same in patches.GroupBy(p => p.Fabric))
+        foreach (var same in band.Patches.GroupBy(p => p.Fabric))
         {
             FabricLook look = palette[same.Key];
             var lines = new SeamLines();
@@ -127,7 +283,7 @@ public static class RowAssembly
             );
         }
         var seams = new SeamLines();
-        foreach (FlatQuilt.FlatPatch patch in patches)
+        foreach (FlatQuilt.FlatPatch patch in band.Patches)
         {
             seams.Add(patch.Corners, patch.By);
         }
@@ -136,9 +292,9 @@ public static class RowAssembly
             stroke: style.Pen(style.Hair, style.Quiet)
         );
         var joins = new SeamLines();
-        foreach (Box piece in band.Pieces)
+        foreach (Spot[] piece in band.Pieces)
         {
-            joins.Add(piece.Corners());
+            joins.Add(piece);
         }
         draft.Area(
             Paths.Lines(joins.Seams(), scale, by),
@@ -149,17 +305,21 @@ public static class RowAssembly
         );
         // Where all blocks are alike a name says nothing and hides the patchwork.
         bool named = quilt.Places.Select(p => p.Block.Key).Distinct().Skip(1).Any();
-        foreach (int i in named ? band.Places : [])
+        foreach (LayoutPart part in named ? band.Row.Parts : [])
         {
-            BlockPlace place = quilt.Places[i];
+            if (part.Kind != LayoutPartKind.Block)
+            {
+                continue;
+            }
+            BlockPlace place = quilt.Places[part.Index];
             Box box = FlatQuilt.ToBox(place.Place);
             KeyPlate.TryPaint(
                 draft,
                 place.Block.Key,
-                (box.Center * scale) + by,
+                (FlatQuilt.CenterOf(place) * scale) + by,
                 box.Width * scale,
                 box.Height * scale,
-                corner: true
+                corner: !place.Frame.OnPoint
             );
         }
     }

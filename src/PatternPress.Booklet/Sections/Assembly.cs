@@ -23,10 +23,13 @@ internal sealed class Assembly : Section
                 .With(
                     "joined",
                     context.Tables.Sashing.Any(s => s.BySize.Any(c => c?.Joined is not null))
-                ),
+                )
+                .With("float", context.Sized(i => Float(i, context)))
+                .With("trim", context.Sized(i => Trim(i, context))),
             new Dictionary<string, ImmutableArray<Block>>
             {
                 ["sashing"] = Sashing(context),
+                ["triangles"] = Triangles(context),
                 ["check"] = Check(context),
                 ["charts"] = [.. Charts(context)],
             },
@@ -73,6 +76,57 @@ internal sealed class Assembly : Section
                     row.BySize[i] is not { } cell ? null
                     : size is not null && cell.Joined is null ? Cells.Strong($"{cell.Count}")
                     : Cells.Lines($"{cell.Count}", SashingSize(cell, size is null, context))
+            );
+        }
+        return table.ToBlocks();
+    }
+
+    /// <summary>How far the blocks' points stay inside the seam; null where they reach it.</summary>
+    private static string? Float(int size, SectionContext context) =>
+        FloatOf(size, context) is { Sign: > 0 } away ? context.Numbers.Measure(away) : null;
+
+    /// <summary>How far from the blocks' points a floating edge is cut.</summary>
+    private static string? Trim(int size, SectionContext context) =>
+        FloatOf(size, context) is { Sign: > 0 } away
+            ? context.Numbers.Measure(away + context.Sizes[size].Seam)
+            : null;
+
+    private static Quilting.Measures.Length? FloatOf(int size, SectionContext context) =>
+        size < context.Manuscript.Quilts.Length
+            ? context.Manuscript.Quilts[size].Size.Quilt.Triangles?.Float
+            : null;
+
+    /// <summary>How many side and corner triangles, and the squares they are cut from.</summary>
+    private static ImmutableArray<Block> Triangles(SectionContext context)
+    {
+        if (context.Tables.Triangles.IsEmpty)
+        {
+            return [];
+        }
+        Labels labels = context.Labels;
+        var table = new SizeTable(context, "", labels["piece"])
+        {
+            Summary = labels["summary-triangles"],
+        };
+        foreach (TriangleRow row in context.Tables.Triangles)
+        {
+            string kind = labels[
+                row.Kind == SettingPieceKind.Side ? "side-triangles-of" : "corner-triangles-of"
+            ];
+            string id = row.BySize.First(c => c is not null)!.Cut;
+            table.Add(
+                [Cells.Head(Cells.Plain(kind)), new TableCell(Cells.Strong(id))],
+                i =>
+                    row.BySize[i] is { } cell
+                        ? Cells.Lines(
+                            $"{cell.Count}",
+                            labels.Format(
+                                "triangles-from",
+                                labels.Count("square-count", (int)cell.Squares),
+                                context.Numbers.Measure(cell.Square)
+                            )
+                        )
+                        : null
             );
         }
         return table.ToBlocks();
@@ -132,8 +186,12 @@ internal sealed class Assembly : Section
         SectionContext context
     )
     {
-        if (size >= context.Manuscript.Quilts.Length)
+        if (
+            size >= context.Manuscript.Quilts.Length
+            || context.Manuscript.Quilts[size].OnPoint
+        )
         {
+            // Diagonal rows are of all lengths.
             return null;
         }
         Quilting.Measures.Length[] all = [.. heights(context.Manuscript.Quilts[size]).Distinct()];
@@ -182,15 +240,7 @@ internal sealed class Assembly : Section
                     Name = $"assembly-{column.Key}",
                 },
                 .. context.Note($"size-{column.Key}"),
-                new Text(
-                    context.Labels.Format(
-                        "layout-line",
-                        context.Labels.Count("row-count", column.Down),
-                        context.Labels.Count("block-number", column.Across),
-                        context.Labels.List(Counts(size, context))
-                    ),
-                    "small"
-                ),
+                new Text(Layout(size, context), "small"),
                 figure with
                 {
                     MinWidth = figure.Drawing.NaturalWidth.Scale(0.75),
@@ -198,6 +248,24 @@ internal sealed class Assembly : Section
                 },
             ])
             : null;
+    }
+
+    private static string Layout(int size, SectionContext context)
+    {
+        SizeColumn column = context.Sizes[size];
+        string counts = context.Labels.List(Counts(size, context));
+        return context.Manuscript.Quilts[size].OnPoint
+            ? context.Labels.Format(
+                "layout-line-point",
+                context.Labels.Count("diagonal-row-count", column.Across + column.Down - 1),
+                counts
+            )
+            : context.Labels.Format(
+                "layout-line",
+                context.Labels.Count("row-count", column.Down),
+                context.Labels.Count("block-number", column.Across),
+                counts
+            );
     }
 
     private static IEnumerable<string> Counts(int size, SectionContext context) =>

@@ -41,6 +41,7 @@ internal static class CommonWords
             .With("sashing", !tables.Sashing.IsEmpty)
             .With("cornerstones", tables.Placement.Any(p => p.Sashing is { Cornerstones: true }))
             .With("sashing_around", tables.Placement.Any(p => p.Sashing is { Around: true }))
+            .With("on_point", !tables.Triangles.IsEmpty)
             .With("colorings", tables.Blocks.Length)
             .With("sheets", Sheets(context))
             .With("placement", Sheet("placement", context))

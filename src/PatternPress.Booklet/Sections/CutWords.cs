@@ -35,6 +35,9 @@ internal static class CutWords
                 }
             ],
             CutPurpose.SashingJoined => labels["sashing-joined"],
+            CutPurpose.SettingTriangle triangle => labels[
+                triangle.Kind == SettingPieceKind.Side ? "side-triangles" : "corner-triangles"
+            ],
             CutPurpose.Border border => labels.Format(
                 border.Part switch
                 {

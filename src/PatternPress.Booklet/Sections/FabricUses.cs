@@ -76,6 +76,19 @@ internal static class FabricUses
             yield return labels[stone ? "use-cornerstones" : "use-sashing"];
         }
         foreach (
+            SettingPieceKind kind in quilts
+                .SelectMany(q => q.Pieces)
+                .Where(p => p.Fabric == fabric)
+                .Select(p => p.Kind)
+                .Distinct()
+                .Order()
+        )
+        {
+            yield return labels[
+                kind == SettingPieceKind.Side ? "use-side-triangles" : "use-corner-triangles"
+            ];
+        }
+        foreach (
             (int number, bool corner) in quilts
                 .SelectMany(q => q.Borders)
                 .SelectMany(b => b.Pieces.Select(p => (b.Number, p)))

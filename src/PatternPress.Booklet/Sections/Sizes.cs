@@ -33,7 +33,7 @@ internal sealed class Sizes : Section
         );
         table.Add(
             labels["layout"],
-            i => labels.Format("across-down", context.Sizes[i].Across, context.Sizes[i].Down)
+            i => Layout(context.Sizes[i], labels)
         );
         table.Add(labels["block-count"], i => $"{context.Sizes[i].Blocks}");
         foreach (
@@ -61,4 +61,16 @@ internal sealed class Sizes : Section
         string joined = string.Join(", ", values.Distinct());
         return joined.Length == 0 ? null : joined;
     }
+
+    // On point there are blocks in between, one less each way.
+    private static string Layout(SizeColumn size, Labels labels) =>
+        size.Blocks > size.Across * size.Down
+            ? labels.Format(
+                "across-down-point",
+                size.Across,
+                size.Down,
+                size.Across - 1,
+                size.Down - 1
+            )
+            : labels.Format("across-down", size.Across, size.Down);
 }

@@ -54,7 +54,10 @@ public sealed partial class KnownNumbers
                 known.UnionWith(In(fact.Row));
                 if (
                     fact.Unit is "in" or "cm"
-                    && LengthText.TryParse(fact.Value, unit, out Length length, out _)
+                    && (
+                        LengthText.TryParse(fact.Value, unit, out Length length, out _)
+                        || LengthText.TryParseExact(fact.Value, out length)
+                    )
                 )
                 {
                     // A length with a root in it is printed to the ruler's next mark; pieced parts with their seams.

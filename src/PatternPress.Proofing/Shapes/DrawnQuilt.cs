@@ -20,7 +20,18 @@ internal sealed class DrawnQuilt
             _places[(place.Row, place.Column)] = place;
             PatchesOf(place);
         }
-        Sashes = [.. quilt.Sashes.Select(sash => PatchOf(sash.Place, sash.Fabric))];
+        Sashes =
+        [
+            .. quilt.Sashes.Select(sash =>
+                sash.Frame.OnPoint
+                    ? SewnPatch.Of(sash.Fabric, sash.Outline.Corners)
+                    : PatchOf(sash.Place, sash.Fabric)
+            ),
+        ];
+        Triangles =
+        [
+            .. quilt.Pieces.Select(piece => SewnPatch.Of(piece.Fabric, piece.Shape.Corners)),
+        ];
         Borders =
         [
             .. quilt.Borders.Select(border =>
@@ -34,12 +45,16 @@ internal sealed class DrawnQuilt
 
     public IReadOnlyList<SewnPatch> Sashes { get; }
 
+    /// <summary>Side and corner triangles of a setting on point.</summary>
+    public IReadOnlyList<SewnPatch> Triangles { get; }
+
     /// <summary>Strips and corner squares of each border, from the inside out.</summary>
     public IReadOnlyList<IReadOnlyList<SewnPatch>> Borders { get; }
 
     public BlockPlace? Place(int row, int column) => _places.GetValueOrDefault((row, column));
 
-    /// <summary>The patches of a block in its place, measured from the place's upper left corner.</summary>
+    /// <summary>The patches of a block in its place, measured from the upper left corner of its place, as it is sewn: upright.
+    /// </summary>
     public IReadOnlyList<SewnPatch> PatchesOf(BlockPlace place)
     {
         var key = (place.Block, place.Turn);
@@ -49,7 +64,7 @@ internal sealed class DrawnQuilt
             patches =
             [
                 .. place
-                    .Patches()
+                    .PatchesInFrame()
                     .Select(patch => SewnPatch.Of(patch.Fabric, patch.Shape.MoveBy(by).Corners)),
             ];
             _patches.Add(key, patches);

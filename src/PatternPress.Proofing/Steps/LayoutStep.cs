@@ -14,6 +14,7 @@ namespace PatternPress.Proofing.Steps;
 internal sealed class LayoutStep
 {
     private const string Chart = "placement chart";
+    private const string OnPoint = "on-point";
 
     private readonly Workbench _bench;
     private readonly PlacementChart _chart;
@@ -46,13 +47,16 @@ internal sealed class LayoutStep
             drawn.Size.Quilt.Setting.Value,
             "the drawing is"
         );
+        bool onPoint = _chart.Setting == OnPoint;
+        // On point a line of places lies in between each two.
+        int down = onPoint ? (_chart.Rows.Length + 1) / 2 : _chart.Rows.Length;
         Notes.Same(
             ProofStep.LayOut,
             "sizes",
             "",
             "blocks down",
             column.Down,
-            _chart.Rows.Length,
+            down,
             "the placement chart has"
         );
         int across = _chart.Rows.IsEmpty ? 0 : _chart.Rows[0].Length;
@@ -74,12 +78,17 @@ internal sealed class LayoutStep
             _chart.Rows.Sum(row => row.Length),
             "the placement chart has"
         );
-        if (!Notes.Ok(_chart.Rows.All(row => row.Length == across) && across > 0))
+        bool even = across > 0 && (!onPoint || _chart.Rows.Length % 2 == 1);
+        for (int r = 0; r < _chart.Rows.Length; r++)
+        {
+            even &= _chart.Rows[r].Length == (onPoint && r % 2 == 1 ? across - 1 : across);
+        }
+        if (!Notes.Ok(even))
         {
             Wrong(Chart, "", "rows", "of unequal length", "rows must be alike to be sewn");
             return;
         }
-        if (!Notes.Ok(_chart.Setting == "straight"))
+        if (!Notes.Ok(onPoint || _chart.Setting == "straight"))
         {
             Wrong(Chart, "", "setting", _chart.Setting, "the proof knows no such setting");
             return;
@@ -89,6 +98,15 @@ internal sealed class LayoutStep
             return;
         }
         Length sash = SashWidth();
+        if (onPoint)
+        {
+            LayOnPoint(place, sash, across, down);
+            return;
+        }
+        if (!Notes.Ok(_bench.Tables.Triangles.All(row => row.BySize[_bench.Size] is null)))
+        {
+            Wrong("triangles", "", "setting", _chart.Setting, "only blocks on point have triangles");
+        }
         bool around = _chart.Sashing is { Around: true };
         Length edge = around ? sash : Length.Zero;
         // What lies outside the field is known from the drawing; the borders are measured when they are sewn on.
@@ -105,6 +123,13 @@ internal sealed class LayoutStep
         Length width = (edge * 2) + ((place.Width + sash) * across) - sash,
             height = (edge * 2) + ((place.Height + sash) * _chart.Rows.Length) - sash;
         Sashing(place, sash, edge, across, width);
+        Center(width, height);
+    }
+
+    private void Center(Length width, Length height)
+    {
+        SizeColumn column = _bench.Column;
+        Quilt drawn = _bench.Drawn.Quilt;
         Measure("center width", column.CenterWidth, width);
         Measure("center height", column.CenterHeight, height);
         if (!Notes.Ok(width == drawn.Center.Width && height == drawn.Center.Height))
@@ -194,6 +219,11 @@ internal sealed class LayoutStep
                 $"the drawing has it {drawn.Place}"
             );
         }
+        Compare(row, column, cell, drawn);
+    }
+
+    private void Compare(int row, int column, PlacementCell cell, BlockPlace drawn)
+    {
         if (!Notes.Ok(cell.Turn == drawn.Turn))
         {
             Wrong(
@@ -232,6 +262,169 @@ internal sealed class LayoutStep
             extra is null ? "fewer patches" : $"a patch of {Told(extra)}",
             missing is null ? "the drawing has none there" : $"the drawing has {Told(missing)}"
         );
+    }
+
+    private void LayOnPoint((Length Width, Length Height) block, Length sash, int across, int down)
+    {
+        if (!Notes.Ok(block.Width == block.Height))
+        {
+            Wrong(
+                Chart,
+                "",
+                "blocks",
+                Notes.Told(block.Width, block.Height),
+                "on point they must be square"
+            );
+            return;
+        }
+        Quilt drawn = _bench.Drawn.Quilt;
+        // The long edges of the side triangles tell how far from the edge the blocks' points stay.
+        Length away = Length.Zero;
+        foreach (TriangleRow row in _bench.Tables.Triangles)
+        {
+            if (row.BySize[_bench.Size] is { } cell)
+            {
+                Length point =
+                    row.Kind == SettingPieceKind.Side
+                        ? block.Width * Exact.SquareRootOfTwo
+                        : block.Width * new Exact(0, new Rational(1, 2));
+                away = (cell.Edge - point) / 2;
+                break;
+            }
+        }
+        if (!Notes.Ok(away.Sign >= 0 && (away.Sign == 0 || sash.Sign == 0)))
+        {
+            Wrong(
+                "triangles",
+                "",
+                "finished edge",
+                Notes.Told(away),
+                "the triangles do not fill the notches between the blocks"
+            );
+            return;
+        }
+        var layout = new PointLayout(
+            across,
+            down,
+            drawn.Center.UpperLeft,
+            block.Width,
+            sash,
+            away
+        );
+        for (int line = 0; line < _chart.Rows.Length; line++)
+        {
+            for (int c = 0; c < _chart.Rows[line].Length; c++)
+            {
+                PlacementCell cell = _chart.Rows[line][c];
+                if (_bench.Drawn.Place(line, c) is not { } place)
+                {
+                    Notes.Ok(false);
+                    Wrong(
+                        Chart,
+                        Named(line, c),
+                        "block",
+                        cell.Coloring,
+                        "the drawing has no block there"
+                    );
+                    continue;
+                }
+                if (!Notes.Ok(place.Outline == layout.Block(line, c)))
+                {
+                    Wrong(
+                        Chart,
+                        Named(line, c),
+                        "place",
+                        $"{layout.Block(line, c)}",
+                        $"the drawing has it {place.Outline}"
+                    );
+                }
+                Compare(line, c, cell, place);
+            }
+        }
+        SashingOnPoint(layout, block.Width, sash);
+        TriangleStep.Do(_bench, layout, across, down);
+        Center(layout.Width, layout.Height);
+        _bench.Field = (layout.Width, layout.Height);
+    }
+
+    private void SashingOnPoint(PointLayout layout, Length side, Length sash)
+    {
+        bool stones = _chart.Sashing is { Cornerstones: true };
+        if (!Notes.Ok(_chart.Sashing is null or { Around: true }))
+        {
+            Wrong(Chart, "", "sashing", "between the blocks", "on point it runs around them too");
+        }
+        var shapes = new Dictionary<SashKind, List<(Polygon Shape, Length Width, Length Height)>>();
+        if (_chart.Sashing is not null)
+        {
+            shapes[SashKind.Upright] = [.. layout.Between().Select(s => (s, sash, side))];
+            if (stones)
+            {
+                shapes[SashKind.Level] = [.. layout.Along().Select(s => (s, side, sash))];
+                shapes[SashKind.Cornerstone] = [.. layout.Stones().Select(s => (s, sash, sash))];
+            }
+            else
+            {
+                shapes[SashKind.Row] = [.. layout.Rows().Select(s => (s.Shape, s.Extent, sash))];
+            }
+        }
+        var sewn = new List<SewnPatch>();
+        foreach (SashingRow row in _bench.Tables.Sashing)
+        {
+            if (row.BySize[_bench.Size] is not { } cell)
+            {
+                continue;
+            }
+            string name = $"{Word(row.Kind)} of {row.Fabric}";
+            if (!shapes.TryGetValue(row.Kind, out var of))
+            {
+                Notes.Ok(false);
+                Wrong("sashing", name, "strips", $"{cell.Count}", "the layout takes none");
+                continue;
+            }
+            // The strips across rows are of several lengths, each a row of the table.
+            List<(Polygon Shape, Length Width, Length Height)> alike =
+            [
+                .. of.Where(s =>
+                    row.Kind != SashKind.Row || s.Width == cell.FinishedWidth
+                ),
+            ];
+            Notes.Enough(
+                ProofStep.LayOut,
+                "sashing",
+                name,
+                "strips",
+                cell.Count,
+                alike.Count,
+                "the layout takes"
+            );
+            if (alike.Count > 0)
+            {
+                Measure(name, "finished width", cell.FinishedWidth, alike[0].Width);
+                Measure(name, "finished height", cell.FinishedHeight, alike[0].Height);
+            }
+            sewn.AddRange(alike.Select(s => SewnPatch.Of(row.Fabric, s.Shape.Corners)));
+            Pieces(
+                row,
+                cell,
+                name,
+                // A strip cut off at 45° needs its seam allowance to the point, at both ends.
+                row.Kind == SashKind.Row
+                    ? _bench.Seam * 2 * Exact.SquareRootOfTwo
+                    : Length.Zero
+            );
+        }
+        (SewnPatch? extra, SewnPatch? missing) = PatchSet.Difference(sewn, _bench.Drawn.Sashes);
+        if (!Notes.Ok(extra is null && missing is null))
+        {
+            Wrong(
+                "sashing",
+                "",
+                "layout",
+                extra is null ? "fewer strips" : $"a strip of {Told(extra)}",
+                missing is null ? "the drawing has none there" : $"the drawing has {Told(missing)}"
+            );
+        }
     }
 
     // The width that the sashing table gives all strips; the strips themselves are looked at below.
@@ -320,10 +513,10 @@ internal sealed class LayoutStep
         Compare(place, sash, edge, across, width, fabrics, (first, lastColumn, lastRow), stones);
     }
 
-    private void Pieces(SashingRow row, SashingCell cell, string name)
+    private void Pieces(SashingRow row, SashingCell cell, string name, Length slant = default)
     {
         bool fits =
-            _bench.Fits(cell.CutWidth, cell.FinishedWidth)
+            _bench.Fits(cell.CutWidth, cell.FinishedWidth + slant)
             & _bench.Fits(cell.CutHeight, cell.FinishedHeight);
         if (!fits)
         {

@@ -46,6 +46,7 @@ internal sealed class ReadStep
         step.Blocks();
         step.Units();
         step.Sashing();
+        step.Triangles();
         step.Borders();
         step.Binding();
         step.CutRows();
@@ -152,6 +153,13 @@ internal sealed class ReadStep
             if (Lacks(row.BySize.Length))
             {
                 Columns("sashing", $"{row.Kind} {row.Fabric}", row.BySize.Length);
+            }
+        }
+        foreach (TriangleRow row in tables.Triangles)
+        {
+            if (Lacks(row.BySize.Length))
+            {
+                Columns("triangles", $"{row.Kind} {row.Fabric}", row.BySize.Length);
             }
         }
         foreach (BorderRow row in tables.Borders)
@@ -475,6 +483,32 @@ internal sealed class ReadStep
         }
     }
 
+    private void Triangles()
+    {
+        var last = new Dictionary<(SettingPieceKind, string), int>();
+        foreach (TriangleRow row in Tables.Triangles)
+        {
+            int number = last[(row.Kind, row.Fabric)] =
+                last.GetValueOrDefault((row.Kind, row.Fabric)) + 1;
+            _notes.Same(
+                ProofStep.Read,
+                "triangles",
+                $"{row.Kind} {row.Fabric}",
+                "number",
+                row.Number,
+                number,
+                "rows of that kind count on to"
+            );
+            foreach (TriangleCell? cell in row.BySize)
+            {
+                if (cell is not null)
+                {
+                    Purpose(cell.Cut, new CutPurpose.SettingTriangle(row.Kind, row.Number));
+                }
+            }
+        }
+    }
+
     private void Borders()
     {
         for (int i = 0; i < Tables.Borders.Length; i++)
@@ -579,9 +613,23 @@ internal sealed class ReadStep
                 whole ? "whole strips are joined" : "it is sewn in as a piece"
             );
         }
-        if (!_notes.Ok(row.After == PieceCut.None))
+        PieceCut after = row.Purpose switch
         {
-            Wrong(table, row.Id, "cut after", $"{row.After}", "it is sewn in as it is");
+            CutPurpose.SettingTriangle { Kind: SettingPieceKind.Side } => PieceCut.TwiceDiagonally,
+            CutPurpose.SettingTriangle => PieceCut.OnceDiagonally,
+            _ => PieceCut.None,
+        };
+        if (!_notes.Ok(row.After == after))
+        {
+            Wrong(
+                table,
+                row.Id,
+                "cut after",
+                $"{row.After}",
+                after == PieceCut.None
+                    ? "it is sewn in as it is"
+                    : "so the straight grain does not lie along the edge of the quilt"
+            );
         }
     }
 

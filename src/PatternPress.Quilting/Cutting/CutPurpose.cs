@@ -28,6 +28,10 @@ public abstract record CutPurpose
     /// <summary>Strips that are joined end to end; sashing rows are cut from the joined strip.</summary>
     public sealed record SashingJoined(SashKind Kind, int Number) : CutPurpose;
 
+    /// <summary>Squares that are cut into side or corner triangles of a setting on point.</summary>
+    /// <param name="Number">Tells triangles of one kind and fabric and different sizes apart, from 1.</param>
+    public sealed record SettingTriangle(SettingPieceKind Kind, int Number) : CutPurpose;
+
     /// <summary>The strips of one border, from 1 at the inside.</summary>
     public sealed record Border(int Number, BorderPart Part) : CutPurpose;
 

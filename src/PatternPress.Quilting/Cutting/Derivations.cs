@@ -53,6 +53,12 @@ public static class Derivations
         string Told(Length length) => HouseText.Of(length, unit);
         var terms = ImmutableArray.CreateBuilder<DerivationTerm>();
         terms.Add(new("pieces", HowMany(making, size, cut), new Quantity.Count(cut.Count)));
+        if (cut.Purpose is CutPurpose.SettingTriangle triangle)
+        {
+            // Both sides are one: a square.
+            terms.AddRange(OfTriangle(size, cut, triangle));
+            return new Derivation($"cut {cut.Id}", terms.ToImmutable());
+        }
         if (!cut.WholeStrip)
         {
             terms.Add(
@@ -72,6 +78,54 @@ public static class Derivations
         );
         return new Derivation($"cut {cut.Id}", terms.ToImmutable());
     }
+
+    private static IEnumerable<DerivationTerm> OfTriangle(
+        SizeMaking size,
+        Cut cut,
+        CutPurpose.SettingTriangle triangle
+    )
+    {
+        Model.House house = size.Quilt.House;
+        Length allowance = SettingTriangleCuts.AllowanceOf(triangle.Kind, house),
+            edge = cut.Exactly.Width - allowance;
+        bool side = triangle.Kind == Resolving.SettingPieceKind.Side;
+        yield return new(
+            side ? "long edge" : "short edge",
+            $"finished, {Decimal(edge, house.Unit)}",
+            new Quantity.Measure(edge)
+        );
+        yield return new(
+            "allowance",
+            side
+                ? "seam × (2 + 2√2) on the long edge, up to the ruler's next mark"
+                : "seam × (2 + √2) on a short edge, up to the ruler's next mark",
+            new Quantity.Measure(allowance)
+        );
+        if (house.TriangleOversize.Sign > 0)
+        {
+            yield return new(
+                "oversize",
+                "of the house, trimmed off later",
+                new Quantity.Measure(house.TriangleOversize)
+            );
+        }
+        foreach (string name in new[] { "width", "height" })
+        {
+            yield return new(
+                name,
+                $"together {Decimal(cut.Exactly.Width + house.TriangleOversize, house.Unit)}, up to the ruler's next mark",
+                new Quantity.Measure(cut.Width)
+            );
+        }
+    }
+
+    // A length with a root in it as the ruler would nearly show it.
+    private static string Decimal(Length length, LengthUnit unit) =>
+        HouseText.IsMetric(unit)
+            ? HouseText.Of(length, unit)
+            : length
+                .Inches.ToDouble()
+                .ToString("0.####", System.Globalization.CultureInfo.InvariantCulture) + " in";
 
     private static string HowMany(Making making, SizeMaking size, Cut cut)
     {
@@ -107,6 +161,15 @@ public static class Derivations
                     .Where(b => b.Count > 0 && b.Each > 0)
                     .Select(b => $"{b.Count} {b.Coloring} × {b.Each}");
                 return string.Join(" + ", blocks);
+            case CutPurpose.SettingTriangle triangle:
+                TriangleRun run = SettingTriangleCuts
+                    .Runs(size.Quilt)
+                    .First(r =>
+                        r.Kind == triangle.Kind
+                        && r.Number == triangle.Number
+                        && r.Fabric == cut.Fabric
+                    );
+                return $"{run.Count} triangles ÷ {run.PerSquare} from a square, rounded up";
             case CutPurpose.Border { Part: BorderPart.Joined } or CutPurpose.SashingJoined:
                 return "joined, see below";
             case CutPurpose.Binding:

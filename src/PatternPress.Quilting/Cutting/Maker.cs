@@ -52,6 +52,7 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
             for (int i = 0; i < quilts.Length; i++)
             {
                 joined[i].AddRange(SashingCuts.Gather(quilts[i], i, _drafts));
+                SettingTriangleCuts.Gather(quilts[i], i, _drafts);
                 GatherBinding(i);
             }
             // Planning takes most of the time, and sizes are planned apart.

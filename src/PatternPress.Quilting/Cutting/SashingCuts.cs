@@ -11,7 +11,7 @@ internal static class SashingCuts
         foreach (SashRun run in Runs(quilt))
         {
             var strips = new LongStrips(drafts, quilt.House, size, run.Fabric);
-            var place = (run.Width, run.Height);
+            var place = (run.Width + run.Slanted(quilt.House.Seam), run.Height);
             if (strips.TryCut(new CutPurpose.Sashing(run.Kind, run.Number), place, run.Count))
             {
                 continue;
@@ -24,6 +24,7 @@ internal static class SashingCuts
     /// <summary>Sashing alike in kind, fabric and finished size; of one kind and fabric the largest is number 1.</summary>
     public static IEnumerable<SashRun> Runs(Quilt quilt)
     {
+        bool slanted = quilt.OnPoint;
         var counts = new Dictionary<(SashKind, string, Length, Length), int>();
         foreach (Sash sash in quilt.Sashes)
         {
@@ -49,7 +50,10 @@ internal static class SashingCuts
         {
             number = kind == key.Kind && fabric == key.Fabric ? number + 1 : 1;
             (kind, fabric) = (key.Kind, key.Fabric);
-            yield return new SashRun(key.Kind, key.Fabric, number, key.Width, key.Height, count);
+            yield return new SashRun(key.Kind, key.Fabric, number, key.Width, key.Height, count)
+            {
+                SlantedEnds = slanted && key.Kind == SashKind.Row,
+            };
         }
     }
 }
@@ -62,4 +66,15 @@ internal sealed record SashRun(
     Length Width,
     Length Height,
     int Count
-);
+)
+{
+    /// <summary>Whether the edge of the quilt cuts both ends at 45°.</summary>
+    public bool SlantedEnds { get; init; }
+
+    /// <summary>
+    /// What slanted ends add to the length beyond two seams: at 45° a seam allowance reaches seam × (1 + √2) beyond the
+    /// point, on both ends.
+    /// </summary>
+    public Length Slanted(Length seam) =>
+        SlantedEnds ? seam * new Exact(0, 2) : Length.Zero;
+}

@@ -125,6 +125,17 @@ public readonly struct Exact : IEquatable<Exact>, IComparable<Exact>
             {
                 return One.Sign;
             }
+            // Far from zero the doubles settle it: each is off by no more than a few parts in 10^16 of its size.
+            double size =
+                Math.Abs(One.ToDouble())
+                + (Math.Abs(Root2.ToDouble()) * 1.5)
+                + (Math.Abs(Root3.ToDouble()) * 2)
+                + (Math.Abs(Root6.ToDouble()) * 2.5);
+            double value = ToDouble();
+            if (Math.Abs(value) > size * 1e-12)
+            {
+                return value > 0 ? 1 : -1;
+            }
             return Root3.Numerator == 0 && Root6.Numerator == 0
                 ? SignOf(BigParts(One, Root2))
                 : SignOverRoot3(BigParts(One, Root2), BigParts(Root3, Root6));

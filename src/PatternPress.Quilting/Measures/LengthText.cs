@@ -206,6 +206,69 @@ public static class LengthText
         return true;
     }
 
+    /// <summary>Reads inches in the exact form that <see cref="Inches"/> writes where there are roots: "3 + 12√2".</summary>
+    public static bool TryParseExact(string text, out Length length)
+    {
+        length = default;
+        Exact sum = Exact.Zero;
+        int sign = 1;
+        foreach (string word in text.Split(' '))
+        {
+            if (word is "+" or "−")
+            {
+                sign = word == "+" ? 1 : -1;
+                continue;
+            }
+            string term = word;
+            if (term.StartsWith('−'))
+            {
+                (sign, term) = (-sign, term[1..]);
+            }
+            int root = term.IndexOf('√');
+            Exact unit = root < 0 ? 1 : Root(term[root..]);
+            string share = root < 0 ? term : term[..root];
+            if (
+                unit == Exact.Zero
+                || !TryParseFraction(share.Length == 0 ? "1" : share, out Rational part)
+            )
+            {
+                return false;
+            }
+            sum += unit * (part * sign);
+            sign = 1;
+        }
+        length = new Length(sum);
+        return true;
+    }
+
+    private static Exact Root(string text) =>
+        text switch
+        {
+            "√2" => Exact.SquareRootOfTwo,
+            "√3" => Exact.SquareRootOfThree,
+            "√6" => Exact.SquareRootOfTwo * Exact.SquareRootOfThree,
+            _ => Exact.Zero,
+        };
+
+    private static bool TryParseFraction(string text, out Rational value)
+    {
+        value = default;
+        int bar = text.IndexOf('/');
+        if (!TryWhole(bar < 0 ? text : text[..bar], out value))
+        {
+            return false;
+        }
+        if (bar >= 0)
+        {
+            if (!TryWhole(text[(bar + 1)..], out Rational below) || below.Sign == 0)
+            {
+                return false;
+            }
+            value /= below;
+        }
+        return true;
+    }
+
     private static bool TryWhole(string text, out Rational value)
     {
         value = default;

@@ -50,6 +50,10 @@ public sealed record House
     /// <summary>How much larger, where pieces are cut oversize.</summary>
     public Length Oversize { get; init; } = Length.FromInches(0, 1, 8);
 
+    /// <summary>How much larger the squares for setting and corner triangles are cut, to be trimmed with the quilt's middle.
+    /// </summary>
+    public Length TriangleOversize { get; init; } = Length.Zero;
+
     /// <summary>How freely a cutting plan may mix pieces within a strip.</summary>
     public PlanStyle Plan { get; init; } = PlanStyle.Plain;
 

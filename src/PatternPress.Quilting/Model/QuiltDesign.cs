@@ -14,6 +14,25 @@ public sealed record QuiltDesign(
     Sourced<string>? Backing,
     bool Batting,
     Span Span
+)
+{
+    /// <summary>The fill of the places in between the rows and columns of a setting on point; null where <see cref="Fill"/>
+    /// covers them too, or there are none.</summary>
+    public Fill? Between { get; init; }
+
+    /// <summary>The triangles along the edge of a setting on point.</summary>
+    public TriangleDesign? Triangles { get; init; }
+}
+
+/// <summary>The triangles that fill the edge of a setting on point.</summary>
+/// <param name="Sides">Fabric of the side triangles.</param>
+/// <param name="Corners">Fabric of the corner triangles.</param>
+/// <param name="Float">How far the points of the outer blocks stay away from the edge, finished.</param>
+public sealed record TriangleDesign(
+    Sourced<string> Sides,
+    Sourced<string> Corners,
+    Length Float,
+    Span Span
 );
 
 /// <summary>Strips between blocks.</summary>

@@ -67,6 +67,11 @@ internal static class HouseReader
                 ("oversize", CuttingStyle.Oversize)
             ),
             Oversize = Measure("oversize", start.Oversize),
+            TriangleOversize = Measure(
+                "triangle-oversize",
+                start.TriangleOversize,
+                allowZero: true
+            ),
             Plan = Choice(
                 "plan",
                 start.Plan,

@@ -11,12 +11,14 @@ namespace PatternPress.Quilting.Reading;
 internal static class QuiltReader
 {
     /// <param name="map">The quilt with a size's changes already laid over it.</param>
+    /// <param name="unchanged">The quilt without them.</param>
     /// <param name="fill">The fill, if the size draws its own map; else null.</param>
     public static QuiltDesign? Read(
         MapNode map,
         Fill? fill,
         ImmutableArray<Coloring> colorings,
-        ReadContext context
+        ReadContext context,
+        MapNode? unchanged = null
     )
     {
         SashingDesign? sashing = ReadSashing(map, context);
@@ -48,7 +50,13 @@ internal static class QuiltReader
             backing,
             ReadContext.Flag(map, "batting", otherwise: true),
             map.Span
-        );
+        )
+        {
+            Between = map["between"] is { } between
+                ? FillReader.Read(between, colorings, context)
+                : null,
+            Triangles = ReadTriangles(map, unchanged ?? map, context),
+        };
     }
 
     /// <summary>House rules as the quilt's backing changes them.</summary>
@@ -82,6 +90,38 @@ internal static class QuiltReader
                 map.Span
             )
             : null;
+    }
+
+    private static TriangleDesign? ReadTriangles(
+        MapNode quilt,
+        MapNode unchanged,
+        ReadContext context
+    )
+    {
+        switch (quilt["triangles"])
+        {
+            case ScalarNode { IsEmpty: false } text:
+                return context.FabricName(text.Whole.Trim(), "the triangles") is { } fabric
+                    ? new TriangleDesign(fabric, fabric, Length.Zero, text.Span)
+                    : null;
+            case MapNode map:
+                Sourced<string>? sides = context.FabricName(map, "fabric", "the triangles");
+                if (sides is null && unchanged["triangles"] is ScalarNode { IsEmpty: false } one)
+                {
+                    sides = context.FabricName(one.Whole.Trim(), "the triangles");
+                }
+                Sourced<string>? corners = context.FabricName(
+                    map,
+                    "corners",
+                    "the corner triangles"
+                );
+                Length? away = context.Measure(map, "float", "float", allowZero: true);
+                return sides is { } named
+                    ? new TriangleDesign(named, corners ?? named, away ?? Length.Zero, map.Span)
+                    : null;
+            default:
+                return null;
+        }
     }
 
     private static ImmutableArray<BorderDesign> ReadBorders(MapNode quilt, ReadContext context)

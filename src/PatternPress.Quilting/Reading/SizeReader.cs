@@ -65,7 +65,7 @@ internal static class SizeReader
         Fill? fill = ReadContext.Text(map, "map") is { } drawn
             ? FillReader.ReadMap(drawn, colorings, context)
             : null;
-        QuiltDesign? design = QuiltReader.Read(own, fill, colorings, context);
+        QuiltDesign? design = QuiltReader.Read(own, fill, colorings, context, quilt);
         Length? block = context.Measure(map, "block", "block size");
         ScalarNode? blocks = ReadContext.Text(map, "blocks");
         (int Columns, int Rows)? grid = blocks is null
@@ -120,7 +120,7 @@ internal static class SizeReader
             {
                 // A fill names one way of filling, so another replaces it; sashing keeps what is not named.
                 bool merge =
-                    entry.Key.Value != "fill"
+                    entry.Key.Value is not ("fill" or "between")
                     && entry.Value is MapNode
                     && entries[at].Value is MapNode;
                 entries[at] = merge

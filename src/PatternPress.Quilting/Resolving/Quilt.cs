@@ -11,7 +11,7 @@ namespace PatternPress.Quilting.Resolving;
 /// </summary>
 /// <param name="Width">Finished, to the outer edge of the last border.</param>
 /// <param name="Center">The field of blocks and sashing inside all borders.</param>
-/// <param name="Places">Every block, row by row.</param>
+/// <param name="Places">Every block, row by row; on point line by line.</param>
 /// <param name="Sashes">Sashing strips and cornerstones.</param>
 /// <param name="Borders">From the inside out.</param>
 public sealed record Quilt(
@@ -26,6 +26,15 @@ public sealed record Quilt(
 )
 {
     public House House => Size.House;
+
+    /// <summary>Triangles along the edge of the field.</summary>
+    public ImmutableArray<SettingPiece> Pieces { get; init; } = [];
+
+    /// <summary>The rows that the field is sewn in, in the order of sewing.</summary>
+    public ImmutableArray<LayoutRow> Rows { get; init; } = [];
+
+    /// <summary>Whether its blocks stand on a corner.</summary>
+    public bool OnPoint => !Places.IsEmpty && Places[0].Frame.OnPoint;
 
     /// <summary>Every different colored block with the number of times it is used, in order of coloring.</summary>
     public IEnumerable<(ColoredBlock Block, int Count)> BlockCounts()
@@ -48,7 +57,7 @@ public sealed record Quilt(
         return sorted.ConvertAll(block => (block.Key, block.Value.Count));
     }
 
-    /// <summary>Every patch of the quilt: blocks, sashing, borders, in that order.</summary>
+    /// <summary>Every patch of the quilt: blocks, sashing, triangles, borders, in that order.</summary>
     public IEnumerable<Patch> Patches()
     {
         foreach (BlockPlace place in Places)
@@ -60,7 +69,11 @@ public sealed record Quilt(
         }
         foreach (Sash sash in Sashes)
         {
-            yield return new Patch(sash.Place.ToPolygon(), sash.Fabric);
+            yield return new Patch(sash.Outline, sash.Fabric);
+        }
+        foreach (SettingPiece piece in Pieces)
+        {
+            yield return new Patch(piece.Shape, piece.Fabric);
         }
         foreach (Border border in Borders)
         {

@@ -83,42 +83,19 @@ public static class QuiltResolver
         {
             return null;
         }
-        FillPattern fill = FillCatalog.Of(design.Fill.Kind);
+        FillGrid grid = setting.Places(size.Rows, size.Columns);
         if (
-            !fill.TrySpread(
-                design.Fill,
-                size.Rows,
-                size.Columns,
-                out FillCell[,]? cells,
-                out string? problem
-            )
+            !SettingNeeds.AreMet(setting, size, findings)
+            || Spread(design, grid, size, findings) is not { } cells
         )
         {
-            findings.Add(
-                design.Fill.Kind switch
-                {
-                    FillKind.Map => PP0214_MapDoesNotMatchSize.Found(
-                        design.Fill.Span,
-                        size.Span,
-                        size.Key,
-                        design.Fill.Rows.Max(r => r.Length),
-                        design.Fill.Rows.Length,
-                        size.Columns,
-                        size.Rows
-                    ),
-                    FillKind.Scatter => PP0224_ScatterTooTight.Found(
-                        design.Fill.Span,
-                        design.Fill.Rows.Sum(r => r.Length),
-                        size.Key,
-                        size.Columns,
-                        size.Rows
-                    ),
-                    _ => new Finding(PP0230_WrongNumberOfEntries.Found(design.Fill.Span, problem)),
-                }
-            );
             return null;
         }
         if (PlaceBlocks(pattern, size, blocks, cells, findings) is not { } placed)
+        {
+            return null;
+        }
+        if (setting.StandsOnPoint && !AreSquare(placed, cells, size, findings))
         {
             return null;
         }
@@ -156,17 +133,116 @@ public static class QuiltResolver
             inside.Width,
             inside.Height,
             center,
-            [.. field.Places.Select(p => p with { Place = p.Place.MoveBy(by) })],
-            [.. field.Sashes.Select(s => s with { Place = s.Place.MoveBy(by) })],
+            [.. field.Places.Select(p => p.MovedBy(by))],
+            [.. field.Sashes.Select(s => s.MovedBy(by))],
             borders.MoveToImmutable()
-        );
+        )
+        {
+            Pieces = [.. field.Pieces.Select(p => p.MovedBy(by))],
+            Rows = field.Rows,
+        };
     }
 
-    private static (ColoredBlock Block, Turn Turn)[,]? PlaceBlocks(
+    /// <summary>A coloring for every place; null where something was reported.</summary>
+    private static FillCell[][]? Spread(
+        QuiltDesign design,
+        FillGrid grid,
+        SizeDesign size,
+        FindingCollector findings
+    )
+    {
+        if (design.Between is not { } between || !grid.Between)
+        {
+            return Spread(design.Fill, grid, size, findings);
+        }
+        // The places in between have a fill of their own, in rows and columns like the others.
+        FillCell[][]? main = Spread(
+            design.Fill,
+            new FillGrid(grid.Rows, grid.Columns),
+            size,
+            findings
+        );
+        FillCell[][]? others =
+            grid.Rows > 1 && grid.Columns > 1
+                ? Spread(between, new FillGrid(grid.Rows - 1, grid.Columns - 1), size, findings)
+                : [];
+        return main is null || others is null
+            ? null
+            : grid.Fill(
+                (line, place) =>
+                    line % 2 == 0 ? main[line / 2][place] : others[line / 2][place]
+            );
+    }
+
+    private static FillCell[][]? Spread(
+        Fill fill,
+        FillGrid grid,
+        SizeDesign size,
+        FindingCollector findings
+    )
+    {
+        if (
+            FillCatalog
+                .Of(fill.Kind)
+                .TrySpread(fill, grid, out FillCell[][]? cells, out string? problem)
+        )
+        {
+            return cells;
+        }
+        findings.Add(
+            fill.Kind switch
+            {
+                FillKind.Map => PP0214_MapDoesNotMatchSize.Found(
+                    fill.Span,
+                    size.Span,
+                    size.Key,
+                    fill.Rows.Max(r => r.Length),
+                    fill.Rows.Length,
+                    grid
+                ),
+                FillKind.Scatter => PP0224_ScatterTooTight.Found(
+                    fill.Span,
+                    fill.Rows.Sum(r => r.Length),
+                    size.Key,
+                    grid.Columns,
+                    grid.Rows
+                ),
+                _ => new Finding(PP0230_WrongNumberOfEntries.Found(fill.Span, problem)),
+            }
+        );
+        return null;
+    }
+
+    // A line on point goes through the corners of all its blocks, and so do the sides of the quilt.
+    private static bool AreSquare(
+        (ColoredBlock Block, Turn Turn)[][] placed,
+        FillCell[][] cells,
+        SizeDesign size,
+        FindingCollector findings
+    )
+    {
+        ColoredBlock block = placed[0][0].Block;
+        if (block.Width == block.Height)
+        {
+            return true;
+        }
+        findings.Add(
+            PP0244_OblongBlockOnPoint.Found(
+                cells[0][0].Span,
+                block.Key,
+                block.Width,
+                block.Height,
+                size.Key
+            )
+        );
+        return false;
+    }
+
+    private static (ColoredBlock Block, Turn Turn)[][]? PlaceBlocks(
         Pattern pattern,
         SizeDesign size,
         BlockSet blocks,
-        FillCell[,] cells,
+        FillCell[][] cells,
         FindingCollector findings
     )
     {
@@ -176,14 +252,13 @@ public static class QuiltResolver
             return null;
         }
         var colored = new Dictionary<(string, bool), ColoredBlock>();
-        int rows = cells.GetLength(0),
-            columns = cells.GetLength(1);
-        var placed = new (ColoredBlock, Turn)[rows, columns];
-        for (int r = 0; r < rows; r++)
+        var placed = new (ColoredBlock, Turn)[cells.Length][];
+        for (int r = 0; r < placed.Length; r++)
         {
-            for (int c = 0; c < columns; c++)
+            placed[r] = new (ColoredBlock, Turn)[cells[r].Length];
+            for (int c = 0; c < placed[r].Length; c++)
             {
-                FillCell cell = cells[r, c];
+                FillCell cell = cells[r][c];
                 if (
                     !colored.TryGetValue(
                         (cell.Coloring, cell.Turn.SwapsSides),
@@ -199,7 +274,7 @@ public static class QuiltResolver
                         : new ColoredBlock(coloring, drawn, drawn.Width, drawn.Height);
                     colored.Add((cell.Coloring, cell.Turn.SwapsSides), block);
                 }
-                placed[r, c] = (block, block.Block is null ? Turn.None : cell.Turn);
+                placed[r][c] = (block, block.Block is null ? Turn.None : cell.Turn);
             }
         }
         return placed;
@@ -210,7 +285,7 @@ public static class QuiltResolver
         Pattern pattern,
         SizeDesign size,
         BlockSet blocks,
-        FillCell[,] cells,
+        FillCell[][] cells,
         FindingCollector findings
     )
     {
@@ -219,7 +294,7 @@ public static class QuiltResolver
         Span firstSpan = Span.None;
         bool agree = true;
         var compared = new HashSet<(string, bool)>();
-        foreach (FillCell cell in cells)
+        foreach (FillCell cell in cells.SelectMany(line => line))
         {
             Coloring coloring = pattern.Coloring(cell.Coloring)!;
             if (coloring.IsPlain || !compared.Add((coloring.Block!, cell.Turn.SwapsSides)))

@@ -58,6 +58,11 @@ internal sealed record CutPlace(string Name, Span Span, string? Block = null, st
                 return new("a cornerstone", quilt?.Sashing?.Span ?? fabric);
             case CutPurpose.Sashing or CutPurpose.SashingJoined:
                 return new("a strip of sashing", quilt?.Sashing?.Span ?? fabric);
+            case CutPurpose.SettingTriangle p:
+                return new(
+                    p.Kind == SettingPieceKind.Side ? "a side triangle" : "a corner triangle",
+                    quilt?.Triangles?.Span ?? fabric
+                );
             case CutPurpose.Border p:
                 return new(
                     p.Part == BorderPart.Corners

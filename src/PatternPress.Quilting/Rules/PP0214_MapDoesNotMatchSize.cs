@@ -1,3 +1,4 @@
+using PatternPress.Quilting.Settings.Fills;
 using PatternPress.Source;
 using PatternPress.Source.Diagnostics;
 
@@ -19,16 +20,20 @@ public sealed class PP0214_MapDoesNotMatchSize : ReadingRule
         string size,
         int mapColumns,
         int mapRows,
-        int columns,
-        int rows
+        FillGrid grid
     ) =>
         new(
             Instance.Report(
                 map,
-                $"the map has {mapColumns} × {mapRows} places, size \"{size}\" has {columns} × {rows} blocks",
+                $"the map has {mapColumns} × {mapRows} places, size \"{size}\" has {grid.Columns} × {grid.Rows} blocks"
+                    + (grid.Between ? $" and {grid.Columns - 1} × {grid.Rows - 1} in between" : ""),
                 $"{mapColumns} across, {mapRows} down",
-                hint: $"draw {columns} places across and {rows} down, or leave out the map and let the fill repeat",
-                others: new Label(blocks, $"{columns} across, {rows} down")
+                hint: (
+                    grid.Between
+                        ? $"draw {grid.Lines} lines of {grid.Columns} and {grid.Columns - 1} places by turns"
+                        : $"draw {grid.Columns} places across and {grid.Rows} down"
+                ) + ", or leave out the map and let the fill repeat",
+                others: new Label(blocks, $"{grid.Columns} across, {grid.Rows} down")
             ),
             size,
             ""

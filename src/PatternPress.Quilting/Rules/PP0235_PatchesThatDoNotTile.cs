@@ -83,8 +83,13 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
 
     private static Extent[] Tiles(Quilt quilt) =>
         [
-            .. quilt.Places.Select(p => Extent.Of(p.Place)),
-            .. quilt.Sashes.Select(s => Extent.Of(s.Place)),
+            .. quilt.Places.Select(p =>
+                p.Frame.OnPoint ? Extent.Of(p.Outline) : Extent.Of(p.Place)
+            ),
+            .. quilt.Sashes.Select(s =>
+                s.Frame.OnPoint ? Extent.Of(s.Outline) : Extent.Of(s.Place)
+            ),
+            .. quilt.Pieces.Select(p => Extent.Of(p.Shape)),
             .. quilt.Borders.SelectMany(b => b.Pieces).Select(p => Extent.Of(p.Place)),
         ];
 

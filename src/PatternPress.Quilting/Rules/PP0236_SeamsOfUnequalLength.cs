@@ -104,7 +104,7 @@ public sealed class PP0236_SeamsOfUnequalLength : CheckingRule
                     sash.Place.Width,
                     above.Place.Width
                 ),
-                SashKind.Row => (sash.Place.Width, quilt.Center.Width),
+                SashKind.Row when !sash.Frame.OnPoint => (sash.Place.Width, quilt.Center.Width),
                 SashKind.Cornerstone => (sash.Place.Width, sash.Place.Height),
                 _ => null,
             };

@@ -88,7 +88,9 @@ public sealed class PP0238_BiasOnOuterEdge : CheckingRule
 
     private static bool IsAtTheEdge(Quilt quilt, ColoredBlock block) =>
         quilt.Places.Any(p =>
+            // On point a block meets the edge with a corner only.
             p.Block == block
+            && !p.Frame.OnPoint
             && (
                 p.Place.X == Length.Zero
                 || p.Place.Y == Length.Zero

@@ -23,8 +23,7 @@ public sealed class PP0239_RepeatedNeighbors : CheckingRule
             List<BlockPlace> alike =
             [
                 .. quilt.Places.Where(p =>
-                    at.GetValueOrDefault((p.Row, p.Column + 1)) == p.Block.Key
-                    || at.GetValueOrDefault((p.Row + 1, p.Column)) == p.Block.Key
+                    Beyond(quilt, p).Any(place => at.GetValueOrDefault(place) == p.Block.Key)
                 ),
             ];
             if (alike.Count > 0)
@@ -39,5 +38,17 @@ public sealed class PP0239_RepeatedNeighbors : CheckingRule
                 );
             }
         }
+    }
+
+    // On point a place touches two of the next line, which lies half a place aside.
+    private static IEnumerable<(int Row, int Column)> Beyond(Quilt quilt, BlockPlace place)
+    {
+        (int row, int column) = (place.Row, place.Column);
+        if (!quilt.OnPoint)
+        {
+            return [(row, column + 1), (row + 1, column)];
+        }
+        int aside = row % 2 == 0 ? column - 1 : column + 1;
+        return quilt.Size.Quilt.Between is null ? [(row + 1, column), (row + 1, aside)] : [];
     }
 }

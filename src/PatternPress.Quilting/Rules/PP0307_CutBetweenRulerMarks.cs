@@ -93,6 +93,8 @@ public sealed class PP0307_CutBetweenRulerMarks : CheckingRule
     ) => a.Cut - a.Exactly >= b.Cut - b.Exactly ? a : b;
 
     private static bool IsTrimmed(SizeMaking size, CutPurpose purpose) =>
-        purpose is CutPurpose.UnitPiece piece
-        && size.Units.Any(u => u.Class.Label == piece.Unit && u.Recipe.Trim);
+        // The edge of the quilt's middle is trimmed when it is squared.
+        purpose is CutPurpose.SettingTriangle
+        || purpose is CutPurpose.UnitPiece piece
+            && size.Units.Any(u => u.Class.Label == piece.Unit && u.Recipe.Trim);
 }

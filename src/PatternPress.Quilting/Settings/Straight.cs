@@ -12,11 +12,11 @@ public sealed class Straight : Setting
 {
     public override string Keyword => "straight";
 
-    public override Field Lay(QuiltDesign design, (ColoredBlock Block, Turn Turn)[,] blocks)
+    public override Field Lay(QuiltDesign design, (ColoredBlock Block, Turn Turn)[][] blocks)
     {
-        int rows = blocks.GetLength(0),
-            columns = blocks.GetLength(1);
-        (ColoredBlock first, Turn firstTurn) = blocks[0, 0];
+        int rows = blocks.Length,
+            columns = blocks[0].Length;
+        (ColoredBlock first, Turn firstTurn) = blocks[0][0];
         Length width = firstTurn.SwapsSides ? first.Height : first.Width,
             height = firstTurn.SwapsSides ? first.Width : first.Height;
         SashingDesign? sashing = design.Sashing;
@@ -30,7 +30,7 @@ public sealed class Straight : Setting
             for (int c = 0; c < columns; c++)
             {
                 var place = new Rect(edge + (stepX * c), edge + (stepY * r), width, height);
-                places.Add(new BlockPlace(r, c, blocks[r, c].Block, blocks[r, c].Turn, place));
+                places.Add(new BlockPlace(r, c, blocks[r][c].Block, blocks[r][c].Turn, place));
             }
         }
         Length fieldWidth = (edge * 2) + (stepX * columns) - sash;
@@ -38,7 +38,14 @@ public sealed class Straight : Setting
         var sashes = sashing is null
             ? []
             : Sashes(sashing, rows, columns, width, height, edge, fieldWidth).ToList();
-        return new Field(fieldWidth, fieldHeight, [.. places], [.. sashes]);
+        return new Field(
+            fieldWidth,
+            fieldHeight,
+            [.. places],
+            [.. sashes],
+            [],
+            StraightRows.Of(places, sashes)
+        );
     }
 
     private static IEnumerable<Sash> Sashes(

@@ -37,7 +37,10 @@ internal static class BlockTabulator
             ],
             sashing is null
                 ? null
-                : new SashingLayout(sashing.Around, sashing.Cornerstones is not null)
+                : new SashingLayout(
+                    sashing.Around || quilt.OnPoint,
+                    sashing.Cornerstones is not null
+                )
         );
     }
 

@@ -21,6 +21,7 @@ public static class PrintedFacts
         writer.Blocks();
         writer.Placement();
         writer.Sashing();
+        writer.Triangles();
         writer.Borders();
         writer.Finishing();
         return facts;
@@ -368,6 +369,27 @@ public static class PrintedFacts
                         {
                             Joined(joined);
                         }
+                    }
+                );
+            }
+        }
+
+        public void Triangles()
+        {
+            _table = "triangles";
+            foreach (TriangleRow row in tables.Triangles)
+            {
+                string number = row.Number == 1 ? "" : $" {row.Number}";
+                _row = $"{PurposeText.Word(row.Kind)} {row.Fabric}{number}";
+                BySize(
+                    row.BySize,
+                    cell =>
+                    {
+                        Text("cut from", cell.Cut);
+                        Count("count", cell.Count);
+                        Count("squares", cell.Squares);
+                        Measure("square", cell.Square);
+                        Measure("finished edge", cell.Edge);
                     }
                 );
             }

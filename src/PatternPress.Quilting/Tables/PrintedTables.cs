@@ -33,6 +33,7 @@ public sealed record PrintedTables(
     ImmutableArray<BlockRow> Blocks,
     ImmutableArray<PlacementChart> Placement,
     ImmutableArray<SashingRow> Sashing,
+    ImmutableArray<TriangleRow> Triangles,
     ImmutableArray<BorderRow> Borders,
     ImmutableArray<BindingCell?> Binding,
     ImmutableArray<BackingCell?> Backing,

@@ -15,6 +15,8 @@ public static class PurposeText
             CutPurpose.Sashing { Kind: SashKind.Cornerstone } => "cornerstone",
             CutPurpose.Sashing p => $"sashing {Word(p.Kind)}",
             CutPurpose.SashingJoined p => $"sashing {Word(p.Kind)}, to join",
+            CutPurpose.SettingTriangle { Kind: SettingPieceKind.Side } => "side triangles",
+            CutPurpose.SettingTriangle => "corner triangles",
             CutPurpose.Border p => $"border {p.Number} {Word(p.Part)}",
             CutPurpose.Binding => "binding",
             _ => purpose.ToString(),
@@ -28,6 +30,9 @@ public static class PurposeText
             SashKind.Row => "row",
             _ => "cornerstone",
         };
+
+    public static string Word(SettingPieceKind kind) =>
+        kind == SettingPieceKind.Side ? "side" : "corner";
 
     public static string Word(BorderPart part) =>
         part switch

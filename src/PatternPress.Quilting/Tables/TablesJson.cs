@@ -59,6 +59,10 @@ public sealed class TablesJson
         Array("blocks", _tables.Blocks, Block);
         Array("placement", _tables.Placement, Placement);
         Array("sashing", _tables.Sashing, Sashing);
+        if (!_tables.Triangles.IsEmpty)
+        {
+            Array("triangles", _tables.Triangles, Triangle);
+        }
         Array("borders", _tables.Borders, Border);
         BySize("binding", _tables.Binding, Binding);
         BySize("backing", _tables.Backing, Backing);
@@ -460,6 +464,25 @@ public sealed class TablesJson
                     Joined(joined);
                     _json.WriteEndObject();
                 }
+            }
+        );
+    }
+
+    private void Triangle(TriangleRow row)
+    {
+        Text("kind", PurposeText.Word(row.Kind));
+        Text("fabric", row.Fabric);
+        Count("number", row.Number);
+        BySize(
+            "bySize",
+            row.BySize,
+            cell =>
+            {
+                Text("id", cell.Cut);
+                Count("count", cell.Count);
+                Count("squares", cell.Squares);
+                Measure("square", cell.Square);
+                Measure("finishedEdge", cell.Edge);
             }
         );
     }

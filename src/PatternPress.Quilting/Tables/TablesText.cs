@@ -39,6 +39,7 @@ public sealed class TablesText
             Placement(chart);
         }
         Sashing();
+        Triangles();
         Borders();
         Finishing();
     }
@@ -312,6 +313,28 @@ public sealed class TablesText
                         ? "-"
                         : $"{cell.Count} {cell.Cut} {Size(cell.CutWidth, cell.CutHeight)}, finished {Size(cell.FinishedWidth, cell.FinishedHeight)}"
                             + (cell.Joined is { } joined ? "; " + Joined(joined) : "")
+                ),
+            ]);
+        }
+        Align(rows);
+    }
+
+    private void Triangles()
+    {
+        if (_tables.Triangles.IsEmpty)
+        {
+            return;
+        }
+        Head("Setting triangles");
+        var rows = new List<string[]> { SizeNames() };
+        foreach (TriangleRow row in _tables.Triangles)
+        {
+            rows.Add([
+                $"{PurposeText.Word(row.Kind)} {row.Fabric}",
+                .. row.BySize.Select(cell =>
+                    cell is null
+                        ? "-"
+                        : $"{cell.Count} from {cell.Squares} {cell.Cut} {L(cell.Square)}, finished edge {L(cell.Edge)}"
                 ),
             ]);
         }

@@ -32,6 +32,7 @@ public static class Tabulator
             BlockTabulator.Tabulate(making),
             [.. sizes.Select(BlockTabulator.ChartOf)],
             SashingTabulator.Tabulate(making),
+            TriangleTabulator.Tabulate(making),
             BorderTabulator.Tabulate(making),
             [.. sizes.Select(FinishingTabulator.Binding)],
             [.. sizes.Select(FinishingTabulator.Backing)],

@@ -195,6 +195,14 @@ public sealed class PatternShape
                     )
                 ),
                 new Key(
+                    "triangle-oversize",
+                    Measure(
+                        "the triangles' oversize",
+                        "How much larger the squares for setting and corner triangles are cut, to be trimmed later.",
+                        "1/2 in"
+                    )
+                ),
+                new Key(
                     "plan",
                     new ChoiceShape(
                         "a style of cutting plan",
@@ -599,6 +607,8 @@ public sealed class PatternShape
                 ),
                 new Key("sashing", Sashing()),
                 new Key("fill", Fill()),
+                new Key("between", Fill()),
+                new Key("triangles", Triangles()),
                 new Key(
                     "borders",
                     new ListShape(
@@ -662,6 +672,38 @@ public sealed class PatternShape
                     )
                 ),
                 new Key("batting", YesOrNo("batting", "Whether the quilt has batting.")),
+            ]
+        );
+
+    private EitherShape Triangles() =>
+        new(
+            "the triangles",
+            "The fabric of the triangles along the edge of a setting on point, or their fabrics and how far blocks float.",
+            [
+                fabricName,
+                new MapShape(
+                    "the triangles",
+                    "The triangles along the edge of a setting on point.",
+                    [
+                        new Key("fabric", fabricName, Required: true),
+                        new Key(
+                            "corners",
+                            fabricName with
+                            {
+                                Description =
+                                    "The fabric of the corner triangles; without it that of the others.",
+                            }
+                        ),
+                        new Key(
+                            "float",
+                            Measure(
+                                "a float",
+                                "How far the points of the outer blocks stay away from the edge, finished.",
+                                "1/2"
+                            )
+                        ),
+                    ]
+                ),
             ]
         );
 
@@ -790,7 +832,26 @@ public sealed class PatternShape
         var keys = ImmutableArray.CreateBuilder<Key>();
         foreach (var key in Quilt().Partial().Keys)
         {
-            keys.Add(key.Value is MapShape map ? key with { Value = map.Partial() } : key);
+            keys.Add(
+                key.Value switch
+                {
+                    MapShape map => key with { Value = map.Partial() },
+                    // Triangles are changed key by key too, however they are written above.
+                    EitherShape either when key.Name == "triangles" => key with
+                    {
+                        Value = either with
+                        {
+                            Shapes =
+                            [
+                                .. either.Shapes.Select(shape =>
+                                    shape is MapShape one ? one.Partial() : shape
+                                ),
+                            ],
+                        },
+                    },
+                    _ => key,
+                }
+            );
         }
 
         keys.Add(new Key("house", house));

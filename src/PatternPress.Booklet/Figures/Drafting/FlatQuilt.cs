@@ -12,7 +12,7 @@ namespace PatternPress.Booklet.Figures.Drafting;
 internal sealed class FlatQuilt
 {
     /// <summary>A patch: corners, and how far they are moved to lie in the quilt.</summary>
-    /// <param name="Place">Index into the quilt's places; −1 for sashing, −2 for borders.</param>
+    /// <param name="Place">Index into the quilt's places; −1 for sashing, −2 for borders, −3 for setting triangles.</param>
     public readonly record struct FlatPatch(Spot[] Corners, Spot By, string Fabric, int Place)
     {
         /// <summary>How its print lies where the print has an up.</summary>
@@ -27,22 +27,24 @@ internal sealed class FlatQuilt
 
     public const int Sashing = -1;
     public const int Border = -2;
+    public const int Triangle = -3;
 
     public static FlatQuilt Of(Quilt quilt)
     {
         var patches = new List<FlatPatch>();
-        var known = new Dictionary<(string, Length, Length, int), ImmutableArray<FlatPatch>>();
+        var known = new Dictionary<(string, Length, Length, int, bool), ImmutableArray<FlatPatch>>();
         for (int i = 0; i < quilt.Places.Length; i++)
         {
             BlockPlace place = quilt.Places[i];
             ColoredBlock block = place.Block;
-            var key = (block.Key, block.Width, block.Height, place.Turn.Quarters);
+            bool onPoint = place.Frame.OnPoint;
+            var key = (block.Key, block.Width, block.Height, place.Turn.Quarters, onPoint);
             if (!known.TryGetValue(key, out ImmutableArray<FlatPatch> shared))
             {
-                shared = PatchesOf(block, place.Turn);
+                shared = PatchesOf(block, place.Turn, onPoint);
                 known.Add(key, shared);
             }
-            Spot by = ToSpot(place.Place.UpperLeft);
+            Spot by = ToSpot(place.Frame.ToQuilt(place.Place.UpperLeft));
             foreach (FlatPatch patch in shared)
             {
                 patches.Add(patch with { By = by, Place = i });
@@ -50,7 +52,11 @@ internal sealed class FlatQuilt
         }
         foreach (Sash sash in quilt.Sashes)
         {
-            patches.Add(new(ToBox(sash.Place).Corners(), default, sash.Fabric, Sashing));
+            patches.Add(new(OutlineOf(sash), default, sash.Fabric, Sashing));
+        }
+        foreach (SettingPiece piece in quilt.Pieces)
+        {
+            patches.Add(new(ToSpots(piece.Shape), default, piece.Fabric, Triangle));
         }
         foreach (Border border in quilt.Borders)
         {
@@ -67,7 +73,11 @@ internal sealed class FlatQuilt
     }
 
     /// <summary>A block by itself, its upper left corner at the origin.</summary>
-    public static ImmutableArray<FlatPatch> PatchesOf(ColoredBlock block, Turn turn)
+    public static ImmutableArray<FlatPatch> PatchesOf(
+        ColoredBlock block,
+        Turn turn,
+        bool onPoint = false
+    )
     {
         Rect room = turn.SwapsSides
             ? new(Length.Zero, Length.Zero, block.Height, block.Width)
@@ -75,6 +85,9 @@ internal sealed class FlatQuilt
         return
         [
             .. new BlockPlace(0, 0, block, turn, room)
+            {
+                Frame = new Frame(Point.Origin, onPoint),
+            }
                 .Patches()
                 .Select(p => new FlatPatch(ToSpots(p.Shape), default, p.Fabric, 0)
                 {
@@ -87,6 +100,16 @@ internal sealed class FlatQuilt
         new(point.X.Inches.ToDouble(), point.Y.Inches.ToDouble());
 
     public static Spot[] ToSpots(Polygon shape) => [.. shape.Corners.Select(ToSpot)];
+
+    /// <summary>A block's edge in the quilt.</summary>
+    public static Spot[] OutlineOf(BlockPlace place) =>
+        place.Frame.OnPoint ? ToSpots(place.Outline) : ToBox(place.Place).Corners();
+
+    /// <summary>A strip's edge in the quilt.</summary>
+    public static Spot[] OutlineOf(Sash sash) =>
+        sash.Frame.OnPoint ? ToSpots(sash.Outline) : ToBox(sash.Place).Corners();
+
+    public static Spot CenterOf(BlockPlace place) => Box.Of(OutlineOf(place)).Center;
 
     public static Box ToBox(Rect rect) =>
         new(

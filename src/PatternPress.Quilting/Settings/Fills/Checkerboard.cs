@@ -12,9 +12,8 @@ public sealed class Checkerboard : FillPattern
 
     public override bool TrySpread(
         Fill fill,
-        int rows,
-        int columns,
-        [NotNullWhen(true)] out FillCell[,]? cells,
+        FillGrid grid,
+        [NotNullWhen(true)] out FillCell[][]? cells,
         [NotNullWhen(false)] out string? problem
     )
     {
@@ -26,7 +25,7 @@ public sealed class Checkerboard : FillPattern
             return false;
         }
         problem = null;
-        cells = Spread(rows, columns, (r, c) => list[(r + c) % 2]);
+        cells = grid.Fill((line, place) => list[(grid.Between ? line : line + place) % 2]);
         return true;
     }
 }

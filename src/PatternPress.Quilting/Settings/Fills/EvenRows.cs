@@ -12,15 +12,14 @@ public sealed class EvenRows : FillPattern
 
     public override bool TrySpread(
         Fill fill,
-        int rows,
-        int columns,
-        [NotNullWhen(true)] out FillCell[,]? cells,
+        FillGrid grid,
+        [NotNullWhen(true)] out FillCell[][]? cells,
         [NotNullWhen(false)] out string? problem
     )
     {
         var list = fill.Rows[0];
         problem = null;
-        cells = Spread(rows, columns, (r, _) => list[r % list.Length]);
+        cells = grid.Fill((line, _) => list[line % list.Length]);
         return true;
     }
 }

@@ -12,16 +12,13 @@ public sealed class Repeat : FillPattern
 
     public override bool TrySpread(
         Fill fill,
-        int rows,
-        int columns,
-        [NotNullWhen(true)] out FillCell[,]? cells,
+        FillGrid grid,
+        [NotNullWhen(true)] out FillCell[][]? cells,
         [NotNullWhen(false)] out string? problem
     )
     {
         problem = null;
-        cells = Spread(
-            rows,
-            columns,
+        cells = grid.Fill(
             (r, c) =>
             {
                 var row = fill.Rows[r % fill.Rows.Length];

@@ -12,25 +12,33 @@ public sealed class Rings : FillPattern
 
     public override bool TrySpread(
         Fill fill,
-        int rows,
-        int columns,
-        [NotNullWhen(true)] out FillCell[,]? cells,
+        FillGrid grid,
+        [NotNullWhen(true)] out FillCell[][]? cells,
         [NotNullWhen(false)] out string? problem
     )
     {
         problem = null;
-        int outermost = (Math.Min(rows, columns) - 1) / 2;
-        cells = Spread(
-            rows,
-            columns,
-            (r, c) =>
-            {
-                int fromEdge = Math.Min(Math.Min(r, c), Math.Min(rows - 1 - r, columns - 1 - c));
-                var ring = fill.Rows[(outermost - fromEdge) % fill.Rows.Length];
-                return ring[PlaceInRing(r, c, fromEdge, rows, columns) % ring.Length];
-            }
-        );
+        int outermost = grid.Between
+            ? Math.Min(grid.Rows, grid.Columns) - 1
+            : (Math.Min(grid.Rows, grid.Columns) - 1) / 2;
+        cells = grid.Fill((line, place) => At(fill, grid, outermost, line, place));
         return true;
+    }
+
+    private static FillCell At(Fill fill, FillGrid grid, int outermost, int line, int place)
+    {
+        // On point the long lines and the lines in between have rings of their own, which take turns.
+        bool between = grid.Between && line % 2 == 1;
+        int rows = between ? grid.Rows - 1 : grid.Rows,
+            columns = between ? grid.Columns - 1 : grid.Columns,
+            r = grid.Between ? line / 2 : line;
+        int fromEdge = Math.Min(Math.Min(r, place), Math.Min(rows - 1 - r, columns - 1 - place));
+        int level =
+            !grid.Between ? fromEdge
+            : between ? (2 * fromEdge) + 1
+            : 2 * fromEdge;
+        var ring = fill.Rows[(outermost - level) % fill.Rows.Length];
+        return ring[PlaceInRing(r, place, fromEdge, rows, columns) % ring.Length];
     }
 
     /// <summary>Places of a ring are counted clockwise from its upper left corner, from 0.</summary>

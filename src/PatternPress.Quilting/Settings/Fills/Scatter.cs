@@ -21,9 +21,8 @@ public sealed class Scatter : FillPattern
 
     public override bool TrySpread(
         Fill fill,
-        int rows,
-        int columns,
-        [NotNullWhen(true)] out FillCell[,]? cells,
+        FillGrid grid,
+        [NotNullWhen(true)] out FillCell[][]? cells,
         [NotNullWhen(false)] out string? problem
     )
     {
@@ -33,36 +32,34 @@ public sealed class Scatter : FillPattern
         {
             // Two colorings leave only one arrangement: a checkerboard, and chance picks which comes first.
             int first = (int)(new RandomSequence(fill.Seed).Next() & 1);
-            cells = Spread(rows, columns, (r, c) => list[(r + c + first) % 2]);
+            cells = grid.Fill(
+                (line, place) => list[((grid.Between ? line : line + place) + first) % 2]
+            );
             return true;
         }
-        int[,]? dealt =
-            list.Length == 1 && rows * columns > 1
+        int[]? dealt =
+            list.Length == 1 && grid.Count > 1
                 ? null
-                : Deal(list.Length, rows, columns, fill.Seed);
+                : Deal(list.Length, grid.Neighbors(), fill.Seed);
         if (dealt is null)
         {
             cells = null;
             problem =
-                $"{list.Length} coloring{(list.Length == 1 ? "" : "s")} cannot fill {columns} × {rows} places with no two neighbours alike";
+                $"{list.Length} coloring{(list.Length == 1 ? "" : "s")} cannot fill {grid.Columns} × {grid.Rows} places with no two neighbours alike";
             return false;
         }
-        cells = Spread(rows, columns, (r, c) => list[dealt[r, c]]);
+        int next = 0;
+        cells = grid.Fill((_, _) => list[dealt[next++]]);
         return true;
     }
 
-    private static int[,]? Deal(int kinds, int rows, int columns, int seed)
+    private static int[]? Deal(int kinds, int[][] neighbors, int seed)
     {
         var random = new RandomSequence(seed);
-        int places = rows * columns;
-        int[] order = [.. Enumerable.Range(0, places).Select(i => i % kinds)];
-        Shuffle(order, random);
-        var dealt = new int[rows, columns];
-        for (int i = 0; i < places; i++)
-        {
-            dealt[i / columns, i % columns] = order[i];
-        }
-        var clashing = new ClashList(dealt);
+        int places = neighbors.Length;
+        int[] dealt = [.. Enumerable.Range(0, places).Select(i => i % kinds)];
+        Shuffle(dealt, random);
+        var clashing = new ClashList(dealt, neighbors);
         for (long swap = 0; swap < (long)SwapsPerPlace * places; swap++)
         {
             if (clashing.Pick(random) is not { } a)
@@ -70,9 +67,9 @@ public sealed class Scatter : FillPattern
                 return dealt;
             }
             int b = random.Below(places);
-            int before = ClashesAround(dealt, a) + ClashesAround(dealt, b);
-            Swap(dealt, a, b);
-            int after = ClashesAround(dealt, a) + ClashesAround(dealt, b);
+            int before = clashing.Around(a) + clashing.Around(b);
+            (dealt[a], dealt[b]) = (dealt[b], dealt[a]);
+            int after = clashing.Around(a) + clashing.Around(b);
             // Level swaps are kept, and now and then one that makes things a little worse: few colorings on many
             // places leave the search in dead ends otherwise.
             bool keep = after <= before || (after == before + 1 && random.Below(OneUphillIn) == 0);
@@ -83,7 +80,7 @@ public sealed class Scatter : FillPattern
             }
             else
             {
-                Swap(dealt, a, b);
+                (dealt[a], dealt[b]) = (dealt[b], dealt[a]);
             }
         }
         return null;
@@ -98,48 +95,37 @@ public sealed class Scatter : FillPattern
         }
     }
 
-    private static void Swap(int[,] dealt, int a, int b)
-    {
-        int columns = dealt.GetLength(1);
-        (dealt[a / columns, a % columns], dealt[b / columns, b % columns]) = (
-            dealt[b / columns, b % columns],
-            dealt[a / columns, a % columns]
-        );
-    }
-
-    private static int ClashesAround(int[,] dealt, int place)
-    {
-        int rows = dealt.GetLength(0),
-            columns = dealt.GetLength(1);
-        int r = place / columns,
-            c = place % columns,
-            own = dealt[r, c],
-            clashes = 0;
-        clashes += r > 0 && dealt[r - 1, c] == own ? 1 : 0;
-        clashes += r < rows - 1 && dealt[r + 1, c] == own ? 1 : 0;
-        clashes += c > 0 && dealt[r, c - 1] == own ? 1 : 0;
-        clashes += c < columns - 1 && dealt[r, c + 1] == own ? 1 : 0;
-        return clashes;
-    }
-
     /// <summary>
     /// The places that clash with a neighbour, kept up to date lazily: every clashing place is in the list, and what
     /// no longer clashes is dropped when it is picked.
     /// </summary>
     private sealed class ClashList
     {
-        private readonly int[,] _dealt;
+        private readonly int[] _dealt;
+        private readonly int[][] _neighbors;
         private readonly List<int> _places = [];
         private readonly bool[] _listed;
 
-        public ClashList(int[,] dealt)
+        public ClashList(int[] dealt, int[][] neighbors)
         {
             _dealt = dealt;
+            _neighbors = neighbors;
             _listed = new bool[dealt.Length];
             for (int place = 0; place < dealt.Length; place++)
             {
                 Note(place);
             }
+        }
+
+        /// <summary>How many neighbours of a place are like it.</summary>
+        public int Around(int place)
+        {
+            int clashes = 0;
+            foreach (int neighbor in _neighbors[place])
+            {
+                clashes += _dealt[neighbor] == _dealt[place] ? 1 : 0;
+            }
+            return clashes;
         }
 
         /// <summary>A clashing place at random; null if there is none.</summary>
@@ -149,7 +135,7 @@ public sealed class Scatter : FillPattern
             {
                 int index = random.Below(_places.Count);
                 int place = _places[index];
-                if (ClashesAround(_dealt, place) > 0)
+                if (Around(place) > 0)
                 {
                     return place;
                 }
@@ -162,29 +148,16 @@ public sealed class Scatter : FillPattern
 
         public void Changed(int place)
         {
-            int columns = _dealt.GetLength(1);
             Note(place);
-            if (place >= columns)
+            foreach (int neighbor in _neighbors[place])
             {
-                Note(place - columns);
-            }
-            if (place + columns < _dealt.Length)
-            {
-                Note(place + columns);
-            }
-            if (place % columns > 0)
-            {
-                Note(place - 1);
-            }
-            if (place % columns < columns - 1)
-            {
-                Note(place + 1);
+                Note(neighbor);
             }
         }
 
         private void Note(int place)
         {
-            if (!_listed[place] && ClashesAround(_dealt, place) > 0)
+            if (!_listed[place] && Around(place) > 0)
             {
                 _listed[place] = true;
                 _places.Add(place);

@@ -12,22 +12,26 @@ public sealed class WholeMap : FillPattern
 
     public override bool TrySpread(
         Fill fill,
-        int rows,
-        int columns,
-        [NotNullWhen(true)] out FillCell[,]? cells,
+        FillGrid grid,
+        [NotNullWhen(true)] out FillCell[][]? cells,
         [NotNullWhen(false)] out string? problem
     )
     {
         int widest = fill.Rows.Max(row => row.Length);
-        if (fill.Rows.Length != rows || fill.Rows.Any(row => row.Length != columns))
+        bool fits = fill.Rows.Length == grid.Lines;
+        for (int line = 0; fits && line < grid.Lines; line++)
+        {
+            fits = fill.Rows[line].Length == grid.LengthOf(line);
+        }
+        if (!fits)
         {
             cells = null;
             problem =
-                $"the map is {widest} across and {fill.Rows.Length} down, the size is {columns} across and {rows} down";
+                $"the map is {widest} across and {fill.Rows.Length} down, the size is {grid.Columns} across and {grid.Lines} down";
             return false;
         }
         problem = null;
-        cells = Spread(rows, columns, (r, c) => fill.Rows[r][c]);
+        cells = grid.Fill((line, place) => fill.Rows[line][place]);
         return true;
     }
 }

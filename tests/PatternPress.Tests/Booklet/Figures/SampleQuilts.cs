@@ -366,7 +366,10 @@ internal static class SampleQuilts
             [.. places],
             [.. strips],
             [.. drawn]
-        );
+        )
+        {
+            Rows = PatternPress.Quilting.Settings.StraightRows.Of(places, strips),
+        };
     }
 
     private static ImmutableArray<BorderPiece> PiecesOf(

@@ -15,9 +15,8 @@ public sealed class FillTests
             .Of(kind)
             .TrySpread(
                 Of(kind, text, seed),
-                rows,
-                columns,
-                out FillCell[,]? cells,
+                new FillGrid(rows, columns),
+                out FillCell[][]? cells,
                 out string? problem
             )
             .ShouldBeTrue(problem);
@@ -28,7 +27,7 @@ public sealed class FillTests
                 .Select(r =>
                     string.Join(
                         ' ',
-                        Enumerable.Range(0, columns).Select(c => cells![r, c].Coloring)
+                        Enumerable.Range(0, columns).Select(c => cells![r][c].Coloring)
                     )
                 )
         );
@@ -83,7 +82,7 @@ public sealed class FillTests
     {
         FillCatalog
             .Of(FillKind.Map)
-            .TrySpread(Of(FillKind.Map, "a b\na b"), 3, 2, out _, out string? problem)
+            .TrySpread(Of(FillKind.Map, "a b\na b"), new FillGrid(3, 2), out _, out string? problem)
             .ShouldBeFalse();
         problem.ShouldBe("the map is 2 across and 2 down, the size is 2 across and 3 down");
     }
@@ -92,7 +91,7 @@ public sealed class FillTests
     public void One_coloring_cannot_be_scattered() =>
         FillCatalog
             .Of(FillKind.Scatter)
-            .TrySpread(Of(FillKind.Scatter, "a"), 2, 2, out _, out _)
+            .TrySpread(Of(FillKind.Scatter, "a"), new FillGrid(2, 2), out _, out _)
             .ShouldBeFalse();
 
     [Test]
