@@ -38,6 +38,7 @@ public static class FabricLegend
             );
         }
         used.UnionWith(quilt.Sashes.Select(s => s.Fabric));
+        used.UnionWith(quilt.Pieces.Select(p => p.Fabric));
         used.UnionWith(quilt.Borders.SelectMany(b => b.Pieces).Select(p => p.Fabric));
         if (quilt.Size.Quilt.Binding is { } binding)
         {

@@ -53,11 +53,11 @@ internal static class FigureWords
                     $"Diagonal row {row.Number + 1}: {Runs([.. row.Parts.Where(p => p.Kind == LayoutPartKind.Block).Select(p => quilt.Places[p.Index]).Select(p => p.Block.Key + Turned(p.Turn))])}."
                 )
             : quilt
-            .Places.GroupBy(p => p.Row)
-            .OrderBy(row => row.Key)
-            .Select(row =>
-                $"Row {row.Key + 1}: {Runs([.. row.OrderBy(p => p.Column).Select(p => p.Block.Key + Turned(p.Turn))])}."
-            );
+                .Places.GroupBy(p => p.Row)
+                .OrderBy(row => row.Key)
+                .Select(row =>
+                    $"Row {row.Key + 1}: {Runs([.. row.OrderBy(p => p.Column).Select(p => p.Block.Key + Turned(p.Turn))])}."
+                );
 
     public static string Legend(IEnumerable<FabricLook> looks) =>
         Sentences(

@@ -162,10 +162,7 @@ public static class PlacementChart
         draft.Area(Paths.Lines(blocks.Seams(), scale, by), stroke: style.Pen(style.Edge));
         Points size = style.Medium;
         // Blocks that have names are lettered in the key; else the letters that have room stand in the chart.
-        FlatQuilt.FlatPatch[] lettered =
-        [
-            .. flat.Patches.Where(p => !named || p.Place < 0),
-        ];
+        FlatQuilt.FlatPatch[] lettered = [.. flat.Patches.Where(p => !named || p.Place < 0)];
         FabricLetters.Write(draft, lettered, letters, size, palette, scale, by);
         if (named)
         {
@@ -236,7 +233,8 @@ public static class PlacementChart
             }
             BlockPlace[] blocks =
             [
-                .. row.Parts.Where(p => p.Kind == LayoutPartKind.Block)
+                .. row
+                    .Parts.Where(p => p.Kind == LayoutPartKind.Block)
                     .Select(p => quilt.Places[p.Index]),
             ];
             string text = Number(row.Number);

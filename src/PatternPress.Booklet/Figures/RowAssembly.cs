@@ -120,18 +120,31 @@ public static class RowAssembly
                 + new Spot(left ? -corner : corner, upper ? -corner : corner);
             PaintBand(draft, quilt, band, palette, scale, by);
         }
+        int sashing = 0;
         for (int i = 0; i < rows.Count; i++)
         {
-            if (rows[i].Row.Kind == LayoutRowKind.Blocks)
+            Spot by = start + new Spot(step * i, step * i);
+            Spot end = LowEnd(rows[i], quilt);
+            if (rows[i].Row.Kind == LayoutRowKind.Sashing)
             {
-                Spot by = start + new Spot(step * i, step * i);
-                Spot end = LowEnd(rows[i], quilt) + (i == lowest ? LowCorner(corners, center) : default);
-                double away = disc + 2 + (i == lowest ? corner : 0);
-                draft.Disc(
-                    Number(rows[i].Row),
-                    (end * scale) + by + new Spot(-away * Diagonal, away * Diagonal)
+                double near = disc + 1;
+                draft.Label(
+                    FigureWords.LetterOf(sashing++),
+                    (end * scale) + by + new Spot(-near * Diagonal, near * Diagonal),
+                    style.Small
                 );
+                continue;
             }
+            double away = disc + 2;
+            if (i == lowest)
+            {
+                end += LowCorner(corners, center);
+                away += corner;
+            }
+            draft.Disc(
+                Number(rows[i].Row),
+                (end * scale) + by + new Spot(-away * Diagonal, away * Diagonal)
+            );
         }
         double across = (center.Width * scale) + spread + (2 * (corner + side)),
             down = (center.Height * scale) + spread + (2 * (corner + side));
@@ -182,6 +195,11 @@ public static class RowAssembly
             foreach (Spot corner in patch.Placed())
             {
                 reachOut = Math.Min(reachOut, corner.X - corner.Y);
+                if (band.Row.Kind == LayoutRowKind.Sashing)
+                {
+                    from = Math.Min(from, corner.X + corner.Y);
+                    to = Math.Max(to, corner.X + corner.Y);
+                }
             }
         }
         foreach (LayoutPart part in band.Row.Parts.Where(p => p.Kind == LayoutPartKind.Block))
@@ -194,7 +212,8 @@ public static class RowAssembly
         }
         // The triangle at the end is halfway across the row only half as far out as its point.
         double half = (to - from) / 2;
-        double reach = band.Row.Parts[0].Kind == LayoutPartKind.SettingPiece ? reachOut + half : reachOut;
+        double reach =
+            band.Row.Parts[0].Kind == LayoutPartKind.SettingPiece ? reachOut + half : reachOut;
         double sum = (from + to) / 2;
         return new Spot((sum + reach) / 2, (sum - reach) / 2);
     }

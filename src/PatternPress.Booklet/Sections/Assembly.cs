@@ -186,10 +186,7 @@ internal sealed class Assembly : Section
         SectionContext context
     )
     {
-        if (
-            size >= context.Manuscript.Quilts.Length
-            || context.Manuscript.Quilts[size].OnPoint
-        )
+        if (size >= context.Manuscript.Quilts.Length || context.Manuscript.Quilts[size].OnPoint)
         {
             // Diagonal rows are of all lengths.
             return null;

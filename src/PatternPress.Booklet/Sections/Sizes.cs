@@ -31,10 +31,7 @@ internal sealed class Sizes : Section
             labels["finished-quilt"],
             i => numbers.Size(context.Sizes[i].Width, context.Sizes[i].Height)
         );
-        table.Add(
-            labels["layout"],
-            i => Layout(context.Sizes[i], labels)
-        );
+        table.Add(labels["layout"], i => Layout(context.Sizes[i], labels));
         table.Add(labels["block-count"], i => $"{context.Sizes[i].Blocks}");
         foreach (
             IGrouping<string, BlockRow> block in context

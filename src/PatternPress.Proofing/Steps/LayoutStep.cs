@@ -105,7 +105,13 @@ internal sealed class LayoutStep
         }
         if (!Notes.Ok(_bench.Tables.Triangles.All(row => row.BySize[_bench.Size] is null)))
         {
-            Wrong("triangles", "", "setting", _chart.Setting, "only blocks on point have triangles");
+            Wrong(
+                "triangles",
+                "",
+                "setting",
+                _chart.Setting,
+                "only blocks on point have triangles"
+            );
         }
         bool around = _chart.Sashing is { Around: true };
         Length edge = around ? sash : Length.Zero;
@@ -303,14 +309,7 @@ internal sealed class LayoutStep
             );
             return;
         }
-        var layout = new PointLayout(
-            across,
-            down,
-            drawn.Center.UpperLeft,
-            block.Width,
-            sash,
-            away
-        );
+        var layout = new PointLayout(across, down, drawn.Center.UpperLeft, block.Width, sash, away);
         for (int line = 0; line < _chart.Rows.Length; line++)
         {
             for (int c = 0; c < _chart.Rows[line].Length; c++)
@@ -385,9 +384,7 @@ internal sealed class LayoutStep
             // The strips across rows are of several lengths, each a row of the table.
             List<(Polygon Shape, Length Width, Length Height)> alike =
             [
-                .. of.Where(s =>
-                    row.Kind != SashKind.Row || s.Width == cell.FinishedWidth
-                ),
+                .. of.Where(s => row.Kind != SashKind.Row || s.Width == cell.FinishedWidth),
             ];
             Notes.Enough(
                 ProofStep.LayOut,

@@ -154,9 +154,31 @@ internal sealed class PointLayout
             c = CornerEdge,
             w = Width,
             h = Height;
-        yield return Moved(new Polygon([new(o, o), new(c, o), new(o, c)]));
+        // The first two run from the upper edge to the left one and from the lower edge to the right one. Where there is only
+        // one block across or down, the last two cut off their points beyond the point of the block.
+        yield return Moved(
+            new Polygon([
+                new(o, o),
+                .. _across > 1 || _float.Sign == 0
+                    ? (Point[])[new(c, o)]
+                    : [new((w / 2) - _float, o), new(w / 2, _float)],
+                .. _down > 1 || _float.Sign == 0
+                    ? (Point[])[new(o, c)]
+                    : [new(_float, h / 2), new(o, (h / 2) - _float)],
+            ])
+        );
+        yield return Moved(
+            new Polygon([
+                new(w, h),
+                .. _across > 1 || _float.Sign == 0
+                    ? (Point[])[new(w - c, h)]
+                    : [new((w / 2) + _float, h), new(w / 2, h - _float)],
+                .. _down > 1 || _float.Sign == 0
+                    ? (Point[])[new(w, h - c)]
+                    : [new(w - _float, h / 2), new(w, (h / 2) + _float)],
+            ])
+        );
         yield return Moved(new Polygon([new(w, o), new(w, c), new(w - c, o)]));
-        yield return Moved(new Polygon([new(w, h), new(w - c, h), new(w, h - c)]));
         yield return Moved(new Polygon([new(o, h), new(o, h - c), new(c, h)]));
     }
 
@@ -261,10 +283,7 @@ internal sealed class PointLayout
     }
 
     private Point MiddleHere(int line, int place) =>
-        new(
-            _float + (_step * ((2 * place) + (line % 2) + 1)),
-            _float + (_step * (line + 1))
-        );
+        new(_float + (_step * ((2 * place) + (line % 2) + 1)), _float + (_step * (line + 1)));
 
     private Point Middle(int line, int place) => MiddleHere(line, place) + _at;
 

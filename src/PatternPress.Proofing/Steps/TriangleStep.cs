@@ -94,9 +94,7 @@ internal static class TriangleStep
     {
         Notes notes = bench.Notes;
         Exact root = Exact.SquareRootOfTwo;
-        Length seams = side
-            ? bench.Seam * 2 * (root + 1)
-            : (bench.Seam * 2) + (bench.Seam * root);
+        Length seams = side ? bench.Seam * 2 * (root + 1) : (bench.Seam * 2) + (bench.Seam * root);
         Length square = bench.House.Ruler.Up(
             cell.Edge + bench.House.Ruler.Up(seams) + bench.House.TriangleOversize
         );

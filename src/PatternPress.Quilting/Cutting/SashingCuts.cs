@@ -75,6 +75,5 @@ internal sealed record SashRun(
     /// What slanted ends add to the length beyond two seams: at 45° a seam allowance reaches seam × (1 + √2) beyond the
     /// point, on both ends.
     /// </summary>
-    public Length Slanted(Length seam) =>
-        SlantedEnds ? seam * new Exact(0, 2) : Length.Zero;
+    public Length Slanted(Length seam) => SlantedEnds ? seam * new Exact(0, 2) : Length.Zero;
 }

@@ -73,7 +73,10 @@ public sealed record EditionComparison(
             "sizes" => fact.Item is not ("name" or "seam"),
             "placement" => true,
             "blocks" => fact.Item.StartsWith("finished", StringComparison.Ordinal),
-            "borders" or "sashing" or "triangles" => fact.Item.StartsWith("finished", StringComparison.Ordinal),
+            "borders" or "sashing" or "triangles" => fact.Item.StartsWith(
+                "finished",
+                StringComparison.Ordinal
+            ),
             _ => false,
         };
 

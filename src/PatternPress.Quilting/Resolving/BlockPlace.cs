@@ -30,12 +30,7 @@ public sealed record BlockPlace(int Row, int Column, ColoredBlock Block, Turn Tu
     {
         foreach (Patch patch in PatchesInFrame())
         {
-            yield return Frame.OnPoint
-                ? patch with
-                {
-                    Shape = Frame.ToQuilt(patch.Shape),
-                }
-                : patch;
+            yield return Frame.OnPoint ? patch with { Shape = Frame.ToQuilt(patch.Shape) } : patch;
         }
     }
 

@@ -33,6 +33,9 @@ public sealed record Quilt(
     /// <summary>The rows that the field is sewn in, in the order of sewing.</summary>
     public ImmutableArray<LayoutRow> Rows { get; init; } = [];
 
+    /// <summary>Lines of places from the top; on point one of no places may lie in between each two.</summary>
+    public int Lines => OnPoint ? (2 * Size.Rows) - 1 : Size.Rows;
+
     /// <summary>Whether its blocks stand on a corner.</summary>
     public bool OnPoint => !Places.IsEmpty && Places[0].Frame.OnPoint;
 

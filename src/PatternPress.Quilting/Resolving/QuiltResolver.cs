@@ -169,8 +169,7 @@ public static class QuiltResolver
         return main is null || others is null
             ? null
             : grid.Fill(
-                (line, place) =>
-                    line % 2 == 0 ? main[line / 2][place] : others[line / 2][place]
+                (line, place) => line % 2 == 0 ? main[line / 2][place] : others[line / 2][place]
             );
     }
 

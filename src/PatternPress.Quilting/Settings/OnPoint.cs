@@ -170,8 +170,7 @@ public sealed class OnPoint : Setting
             {
                 shape = shape is null ? null : edge.Keep(shape);
             }
-            Length edgeLength =
-                (_side * Exact.SquareRootOfTwo) + (_triangles.Float * 2);
+            Length edgeLength = (_side * Exact.SquareRootOfTwo) + (_triangles.Float * 2);
             Add(SettingPieceKind.Side, shape!, _triangles.Sides.Value, edgeLength, parts);
         }
 
@@ -186,7 +185,8 @@ public sealed class OnPoint : Setting
 
         private void Corners()
         {
-            foreach (Slope seam in CornerSeams())
+            Slope[] seams = CornerSeams();
+            foreach (Slope seam in seams)
             {
                 // The other side of the seam, as far as the quilt reaches.
                 var whole = new Rect(
@@ -198,6 +198,11 @@ public sealed class OnPoint : Setting
                 Polygon shape = Trim(
                     new Slope(-seam.X, -seam.Y, -seam.Least).Keep(whole.ToPolygon())!
                 )!;
+                if (seam.Y != 0)
+                {
+                    // Sewn before the other two, which cut its points where a float makes them meet.
+                    shape = seams[2].Keep(seams[3].Keep(shape)!)!;
+                }
                 var parts = ImmutableArray.CreateBuilder<LayoutPart>(1);
                 Length edge = (_side * _halfOfRootTwo) + (_triangles.Float * 2);
                 Add(SettingPieceKind.Corner, shape, _triangles.Corners.Value, edge, parts);

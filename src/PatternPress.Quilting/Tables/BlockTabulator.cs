@@ -22,11 +22,12 @@ internal static class BlockTabulator
             size.Key,
             quilt.Size.Quilt.Setting.Value,
             [
-                .. quilt
-                    .Places.GroupBy(place => place.Row)
-                    .OrderBy(row => row.Key)
-                    .Select(row =>
-                        row.OrderBy(place => place.Column)
+                .. Enumerable
+                    .Range(0, quilt.Lines)
+                    .Select(line =>
+                        quilt
+                            .Places.Where(place => place.Row == line)
+                            .OrderBy(place => place.Column)
                             .Select(place => new PlacementCell(
                                 place.Block.Key,
                                 numbers[(place.Block.Key, place.Block.Width, place.Block.Height)],

@@ -42,8 +42,8 @@ internal static class TriangleTabulator
     private static TriangleCell? CellOf(SizeMaking size, TriangleRun run)
     {
         var purpose = new CutPurpose.SettingTriangle(run.Kind, run.Number);
-        return size.Cuts.FirstOrDefault(c => c.Purpose == purpose && c.Fabric == run.Fabric)
-            is { } cut
+        return
+            size.Cuts.FirstOrDefault(c => c.Purpose == purpose && c.Fabric == run.Fabric) is { } cut
             ? new TriangleCell(cut.Id, run.Count, cut.Count, cut.Width, run.Edge)
             : null;
     }

@@ -32,7 +32,8 @@ internal sealed class FlatQuilt
     public static FlatQuilt Of(Quilt quilt)
     {
         var patches = new List<FlatPatch>();
-        var known = new Dictionary<(string, Length, Length, int, bool), ImmutableArray<FlatPatch>>();
+        var known =
+            new Dictionary<(string, Length, Length, int, bool), ImmutableArray<FlatPatch>>();
         for (int i = 0; i < quilt.Places.Length; i++)
         {
             BlockPlace place = quilt.Places[i];
@@ -84,10 +85,7 @@ internal sealed class FlatQuilt
             : new(Length.Zero, Length.Zero, block.Width, block.Height);
         return
         [
-            .. new BlockPlace(0, 0, block, turn, room)
-            {
-                Frame = new Frame(Point.Origin, onPoint),
-            }
+            .. new BlockPlace(0, 0, block, turn, room) { Frame = new Frame(Point.Origin, onPoint) }
                 .Patches()
                 .Select(p => new FlatPatch(ToSpots(p.Shape), default, p.Fabric, 0)
                 {

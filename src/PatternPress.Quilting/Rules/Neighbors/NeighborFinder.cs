@@ -21,9 +21,17 @@ internal static class NeighborFinder
             {
                 Within(block, faces.EdgesOf(block), found);
             }
-            List<Tile> tiles = Tiles(quilt, faces);
-            Between(tiles, beside: true, found);
-            Between(tiles, beside: false, found);
+            // What lies on point is compared in its own coordinates, and then with what lies along the edge.
+            foreach (bool onPoint in quilt.OnPoint ? (bool[])[false, true] : [false])
+            {
+                List<Tile> tiles = Tiles(quilt, faces, onPoint);
+                Between(tiles, beside: true, found);
+                Between(tiles, beside: false, found);
+            }
+            if (quilt.OnPoint)
+            {
+                AlongTheEdge(quilt, faces, found);
+            }
             yield return new SizeNeighbors(quilt.Size.Key, found.Pairs());
         }
     }
@@ -46,19 +54,19 @@ internal static class NeighborFinder
         }
     }
 
-    private static List<Tile> Tiles(Quilt quilt, Faces faces)
+    private static List<Tile> Tiles(Quilt quilt, Faces faces, bool onPoint)
     {
         var tiles = new List<Tile>();
-        foreach (BlockPlace place in quilt.Places)
+        foreach (BlockPlace place in quilt.Places.Where(p => p.Frame.OnPoint == onPoint))
         {
             tiles.Add(new(place.Place, NameOf(place.Block), faces.Of(place)));
         }
-        foreach (Sash sash in quilt.Sashes)
+        foreach (Sash sash in quilt.Sashes.Where(s => s.Frame.OnPoint == onPoint))
         {
             string name = sash.Kind == SashKind.Cornerstone ? "a cornerstone" : "the sashing";
             tiles.Add(new(sash.Place, name, faces.Of(sash.Place, sash.Fabric)));
         }
-        foreach (Border border in quilt.Borders)
+        foreach (Border border in onPoint ? [] : quilt.Borders)
         {
             foreach (BorderPiece piece in border.Pieces)
             {
@@ -68,6 +76,113 @@ internal static class NeighborFinder
             }
         }
         return tiles;
+    }
+
+    /// <summary>The triangles and cut strips along the edge of a field on point, and all they touch.</summary>
+    private static void AlongTheEdge(Quilt quilt, Faces faces, Found found)
+    {
+        var all = new List<(List<Edge> Edges, string Name, bool Loose)>();
+        foreach (BlockPlace place in quilt.Places)
+        {
+            all.Add((Lain(faces.Of(place), place.Place, place.Frame), NameOf(place.Block), false));
+        }
+        foreach (Sash sash in quilt.Sashes)
+        {
+            string name = sash.Kind == SashKind.Cornerstone ? "a cornerstone" : "the sashing";
+            bool loose = sash.Trimmed is not null;
+            all.Add(
+                loose
+                    ? ([.. Edge.Of(new Patch(sash.Outline, sash.Fabric))], name, true)
+                    : (Lain(faces.Of(sash.Place, sash.Fabric), sash.Place, sash.Frame), name, false)
+            );
+        }
+        foreach (SettingPiece piece in quilt.Pieces)
+        {
+            string name =
+                piece.Kind == SettingPieceKind.Side ? "a side triangle" : "a corner triangle";
+            all.Add(([.. Edge.Of(new Patch(piece.Shape, piece.Fabric))], name, true));
+        }
+        if (quilt.Borders.Length > 0)
+        {
+            foreach (BorderPiece piece in quilt.Borders[0].Pieces)
+            {
+                Patch patch = new(piece.Place.ToPolygon(), piece.Fabric);
+                all.Add(([.. Edge.Of(patch)], "border 1", false));
+            }
+        }
+        (double Left, double Top, double Right, double Bottom)[] bounds =
+        [
+            .. all.Select(item =>
+                (
+                    item.Edges.Min(e => Math.Min(e.FromX, e.ToX)),
+                    item.Edges.Min(e => Math.Min(e.FromY, e.ToY)),
+                    item.Edges.Max(e => Math.Max(e.FromX, e.ToX)),
+                    item.Edges.Max(e => Math.Max(e.FromY, e.ToY))
+                )
+            ),
+        ];
+        const double near = 1e-6;
+        for (int i = 0; i < all.Count; i++)
+        {
+            for (int j = 0; all[i].Loose && j < all.Count; j++)
+            {
+                bool close =
+                    bounds[i].Left < bounds[j].Right + near
+                    && bounds[j].Left < bounds[i].Right + near
+                    && bounds[i].Top < bounds[j].Bottom + near
+                    && bounds[j].Top < bounds[i].Bottom + near;
+                if (close && i != j && (j > i || !all[j].Loose))
+                {
+                    Meet(all[i].Edges, all[j].Edges, all[i].Name, all[j].Name, found);
+                }
+            }
+        }
+    }
+
+    private static void Meet(
+        List<Edge> first,
+        List<Edge> second,
+        string firstName,
+        string secondName,
+        Found found
+    )
+    {
+        foreach (Edge a in first)
+        {
+            foreach (Edge b in second)
+            {
+                if (a.Fabric != b.Fabric && !found.Has(a.Fabric, b.Fabric) && a.Touches(b))
+                {
+                    found.Add(a.Fabric, b.Fabric, $"where {secondName} meets {firstName}");
+                }
+            }
+        }
+    }
+
+    // A face's outer edges where they lie in the quilt.
+    private static List<Edge> Lain(TileFace face, Rect place, Frame frame)
+    {
+        var edges = new List<Edge>();
+        double x = place.X.Inches.ToDouble(),
+            y = place.Y.Inches.ToDouble(),
+            atX = frame.Origin.X.Inches.ToDouble(),
+            atY = frame.Origin.Y.Inches.ToDouble(),
+            half = Math.Sqrt(0.5);
+        foreach (List<Edge> side in new[] { face.Left, face.Right, face.Top, face.Bottom })
+        {
+            foreach (Edge e in side)
+            {
+                (double fromX, double fromY) = Lie(e.FromX, e.FromY);
+                (double toX, double toY) = Lie(e.ToX, e.ToY);
+                edges.Add(new Edge(fromX, fromY, toX, toY, e.Fabric));
+            }
+        }
+        return edges;
+
+        (double, double) Lie(double u, double v) =>
+            frame.OnPoint
+                ? (((u + x + v + y) * half) + atX, ((v + y - u - x) * half) + atY)
+                : (u + x + atX, v + y + atY);
     }
 
     /// <param name="beside">Whether the tiles meet left and right; else above and below.</param>

@@ -15,8 +15,7 @@ public readonly record struct FillGrid(int Rows, int Columns, bool Between = fal
     public int LengthOf(int line) => Between && line % 2 == 1 ? Columns - 1 : Columns;
 
     /// <summary>The stripe from lower left to upper right that a place lies in, from 0 at the upper left.</summary>
-    public int Diagonal(int line, int place) =>
-        Between ? place + ((line + 1) / 2) : line + place;
+    public int Diagonal(int line, int place) => Between ? place + ((line + 1) / 2) : line + place;
 
     /// <summary>Fills every place.</summary>
     public T[][] Fill<T>(Func<int, int, T> at)
@@ -72,7 +71,12 @@ public readonly record struct FillGrid(int Rows, int Columns, bool Between = fal
 
         void Add(int line, int place)
         {
-            if (line >= 0 && line < first.Length - 1 && place >= 0 && place < first[line + 1] - first[line])
+            if (
+                line >= 0
+                && line < first.Length - 1
+                && place >= 0
+                && place < first[line + 1] - first[line]
+            )
             {
                 near.Add(first[line] + place);
             }

@@ -48,6 +48,7 @@ internal static class SampleTables
             [],
             [],
             [],
+            [],
             [null, null],
             [null, null]
         );

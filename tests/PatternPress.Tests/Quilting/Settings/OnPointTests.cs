@@ -230,10 +230,9 @@ public sealed class OnPointTests
                     .Rows.SelectMany(r => r.Parts)
                     .Distinct()
                     .Count()
-                    .ShouldBe(
-                        quilt.Places.Length + quilt.Sashes.Length + quilt.Pieces.Length
-                    );
-                quilt.Rows.Sum(r => r.Parts.Length)
+                    .ShouldBe(quilt.Places.Length + quilt.Sashes.Length + quilt.Pieces.Length);
+                quilt
+                    .Rows.Sum(r => r.Parts.Length)
                     .ShouldBe(quilt.Places.Length + quilt.Sashes.Length + quilt.Pieces.Length);
                 foreach (SettingPiece piece in quilt.Pieces)
                 {
@@ -338,11 +337,7 @@ public sealed class OnPointTests
 
     [Test]
     public void A_scatter_leaves_no_two_touching_places_alike() =>
-        (
-            from rows in Gen.Int[1, 6]
-            from columns in Gen.Int[2, 6]
-            select (rows, columns)
-        ).Sample(
+        (from rows in Gen.Int[1, 6] from columns in Gen.Int[2, 6] select (rows, columns)).Sample(
             size =>
             {
                 string[][] lines =
