@@ -10,6 +10,7 @@ return args switch
         DocumentBenchmark.Run(r, rest.FirstOrDefault())
     ),
     ["set-booklet", var output] => InRepository(r => DocumentBenchmark.SetOnce(r, output)),
+    ["lists", .. var rest] => ListsBenchmark.Run(rest),
     _ => Complain(
         """
         benchmarks:
@@ -17,6 +18,7 @@ return args switch
           cutting    cutting plans against the reference solver
           documents  [PROGRAM] a booklet against a general-purpose document compiler of the npm registry, and, if
                      named, the whole build of a published program
+          lists      how many of so many random cutting lists come out as the reference does
         """
     ),
 };

@@ -1,5 +1,6 @@
 using System.Globalization;
 using PatternPress.Booklet.Figures.Drafting;
+using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Tables;
@@ -163,7 +164,7 @@ public static class CuttingPanels
         {
             double length = pieces.Length.Inches.ToDouble() * scale,
                 high = pieces.Height.Inches.ToDouble() * scale;
-            string label = string.Join(" ", pieces.Cuts);
+            string label = CutNames.Joined(pieces.Cuts, " ");
             var edges = new List<(Spot, Spot)>();
             Box run = At(along, length * pieces.PerStrip);
             draft.Area(Paths.Of(run), fabric.Color);

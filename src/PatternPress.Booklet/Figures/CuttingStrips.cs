@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PatternPress.Booklet.Figures.Drafting;
+using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Tables;
@@ -215,7 +216,7 @@ public static class CuttingStrips
         {
             double width = pieces.Length.Inches.ToDouble() * scale;
             double height = box.Height * Share(pieces.Height, strip.Height);
-            string label = string.Join(" ", pieces.Cuts);
+            string label = CutNames.Joined(pieces.Cuts, " ");
             var edges = new List<(Spot, Spot)>();
             var run = new Box(x, box.Y, width * pieces.PerStrip, height);
             draft.Area(Paths.Of(run), fabric.Color);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Finishing;
 using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Measures;
@@ -276,7 +277,7 @@ internal static class FigureWords
                     $"{Count(strip.Count, "strip")} {Measure(strip.Height, house)} wide: "
                     + List([
                         .. strip.Pieces.Select(p =>
-                            $"{p.PerStrip} × {string.Join(" or ", p.Cuts)}, {Measure(p.Length, house)} long"
+                            $"{p.PerStrip} × {CutNames.Joined(p.Cuts, " or ")}, {Measure(p.Length, house)} long"
                         ),
                     ])
                     + (strip.End.Sign > 0 ? $"; {Measure(strip.End, house)} is left over." : ".")
@@ -306,7 +307,7 @@ internal static class FigureWords
                                     $"{Count(s.Panel!.Strips, "strip")} {Measure(s.Height, house)} wide with "
                                     + List([
                                         .. s.Pieces.Select(p =>
-                                            $"{p.PerStrip} × {string.Join(" or ", p.Cuts)}, {Measure(p.Length, house)} long"
+                                            $"{p.PerStrip} × {CutNames.Joined(p.Cuts, " or ")}, {Measure(p.Length, house)} long"
                                         ),
                                     ])
                                 ),

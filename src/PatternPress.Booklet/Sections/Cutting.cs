@@ -243,7 +243,7 @@ internal sealed class Cutting : Section
     )
     {
         Labels labels = context.Labels;
-        string ids = string.Join("/", rows.Select(r => r.Id));
+        string ids = CutNames.Joined([.. rows.Select(r => r.Id)]);
         List<StripRow>[] strips =
         [
             .. cutting.BySize.Select(list =>
@@ -330,7 +330,7 @@ internal sealed class Cutting : Section
             count = labels.Format(
                 "strips-beside",
                 count,
-                string.Join("/", list.Strips[at].Pieces[0].Cuts),
+                CutNames.Joined(list.Strips[at].Pieces[0].Cuts),
                 context.Numbers.Measure(list.Strips[at].End)
             );
         }
@@ -340,7 +340,7 @@ internal sealed class Cutting : Section
                 (p, i) =>
                     i == 0 && p.Cuts.Length == rows.Length
                         ? $"{p.PerStrip}"
-                        : $"{p.PerStrip}\u00a0{string.Join("/", p.Cuts)}"
+                        : $"{p.PerStrip}\u00a0{CutNames.Joined(p.Cuts)}"
             )
         );
         string line = labels.Format(
@@ -370,7 +370,7 @@ internal sealed class Cutting : Section
             {
                 if (rows.Any(r => pieces.Cuts.Contains(r.Id)))
                 {
-                    string from = string.Join("/", strip.Pieces[0].Cuts);
+                    string from = CutNames.Joined(strip.Pieces[0].Cuts);
                     yield return Cells.Small(
                         strip.Count == 1
                             ? labels.Format("from-strip", pieces.PerStrip, from)

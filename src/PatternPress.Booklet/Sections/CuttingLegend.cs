@@ -46,12 +46,12 @@ internal static class CuttingLegend
             .With("mixed_second", mixed?.Pieces[1].PerStrip)
             .With(
                 "mixed_piece",
-                mixed is null ? null : MarkdownText.Escape(string.Join("/", mixed.Pieces[1].Cuts))
+                mixed is null ? null : MarkdownText.Escape(CutNames.Joined(mixed.Pieces[1].Cuts))
             )
             .With(
                 "alike",
                 strips.SelectMany(s => s.Pieces).FirstOrDefault(p => p.Cuts.Length > 1) is { } pair
-                    ? MarkdownText.Escape(string.Join("/", pair.Cuts))
+                    ? MarkdownText.Escape(CutNames.Joined(pair.Cuts))
                     : null
             )
             .With("squares", strips.Any(s => s.Pieces[0].Length == s.Pieces[0].Height && Whole(s)));
@@ -70,7 +70,7 @@ internal static class CuttingLegend
                     (p, i) =>
                         i == 0
                             ? $"{p.PerStrip}"
-                            : $"{p.PerStrip}\u00a0{MarkdownText.Escape(string.Join("/", p.Cuts))}"
+                            : $"{p.PerStrip}\u00a0{MarkdownText.Escape(CutNames.Joined(p.Cuts))}"
                 )
             )
         );

@@ -74,7 +74,9 @@ internal sealed class PanelSearch
             return;
         if (Choose(relaxed, out var value) is not { } limit)
         {
-            Dive(relaxed);
+            Assemble(relaxed);
+            if (bound < Upper)
+                Dive(relaxed);
             if (bound < Upper)
                 abandoned = Math.Min(abandoned, bound);
             return;
@@ -150,6 +152,76 @@ internal sealed class PanelSearch
                 return;
             (chosen, best, at) = (limit, off, count);
         }
+    }
+
+    /// <summary>Puts the plan together where numbers of panels, of strips and of pieces in strips of a height are whole, and only
+    /// which go together is not.</summary>
+    private void Assemble(PanelRelaxed relaxed)
+    {
+        var panels = new List<CutPanel>();
+        for (var sideIndex = 0; sideIndex < model.Sides.Length; sideIndex++)
+        {
+            var side = model.Sides[sideIndex];
+            double count = 0;
+            foreach (var (of, _, times) in relaxed.Panels)
+                count += of == sideIndex ? times : 0;
+            var strips = new long[side.Heights.Length];
+            var byHeight = new int[side.Heights.Length][][];
+            for (var height = 0; height < strips.Length; height++)
+            {
+                double number = 0;
+                var pieces = new double[side.Lies.Length];
+                foreach (var (strip, times) in relaxed.Strips)
+                {
+                    if (strip.Side != sideIndex || strip.Height != height)
+                        continue;
+                    number += times;
+                    for (var lie = 0; lie < pieces.Length; lie++)
+                        pieces[lie] += times * strip.Copies[lie];
+                }
+                strips[height] = (long)Math.Round(number);
+                if (
+                    BinFill.Find(
+                        [.. side.Lies.Select(lie => lie.Width)],
+                        [.. pieces.Select(piece => (long)Math.Round(piece))],
+                        strips[height],
+                        side.Room
+                    )
+                    is not { } filled
+                )
+                    return;
+                byHeight[height] = filled;
+            }
+            // A fraction of a panel is one.
+            var stacked = BinFill.Find(
+                side.Heights,
+                strips,
+                (long)Math.Ceiling(count - 1e-6),
+                side.Extent
+            );
+            if (stacked is null)
+                return;
+            var next = new int[strips.Length];
+            foreach (var stack in stacked)
+            {
+                var cut = new List<PanelStrip>();
+                for (var height = 0; height < stack.Length; height++)
+                    for (var n = 0; n < stack[height]; n++)
+                        cut.Add(new(sideIndex, height, byHeight[height][next[height]++]));
+                if (cut.Count > 0)
+                    panels.Add(new(sideIndex, 1, cut));
+            }
+        }
+        if (IsWhole(panels))
+            Keep(panels);
+    }
+
+    private bool IsWhole(List<CutPanel> panels)
+    {
+        var left = (long[])model.Demand.Clone();
+        foreach (var panel in panels)
+            PanelsByHand.Take(model, panel.Strips, panel.Times, left);
+        return !Array.Exists(left, count => count > 0);
     }
 
     /// <summary>Cuts panel after panel as the fractional plan would, solving again in between.</summary>

@@ -86,6 +86,24 @@ internal static class RandomCuttingList
         return new(2 * random.Next(40, 45), pieces.ToImmutable());
     }
 
+    /// <summary>Up to twelve kinds in half inches, none with anything to do with another.</summary>
+    public static CutProblem Dozen(int seed)
+    {
+        var random = new Random(seed);
+        var pieces = ImmutableArray.CreateBuilder<CutPiece>();
+        for (var id = random.Next(1, 13); id >= 1; id--)
+            pieces.Add(
+                new(
+                    id,
+                    random.Next(3, 41),
+                    random.Next(3, 25),
+                    random.Next(1, 13),
+                    random.Next(2) == 0
+                )
+            );
+        return new(2 * random.Next(40, 45), pieces.ToImmutable());
+    }
+
     /// <summary>Any sizes and counts at all: no two heights need have anything to do with each other.</summary>
     public static CutProblem Wild(int seed)
     {
