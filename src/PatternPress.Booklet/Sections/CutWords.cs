@@ -52,6 +52,25 @@ internal static class CutWords
         };
     }
 
+    /// <summary>Whether two rows are the same piece of units of one number.</summary>
+    public static bool IsSamePiece(CutRow a, CutRow b) =>
+        a.Purpose is CutPurpose.UnitPiece one
+        && b.Purpose is CutPurpose.UnitPiece other
+        && one.Piece == other.Piece
+        && a.After == b.After
+        && NumberOf(one.Unit) == NumberOf(other.Unit);
+
+    private static string NumberOf(string unit) => unit.TrimEnd([.. "abcdefghijklmnopqrstuvwxyz"]);
+
+    /// <summary>"Units 1a–1f, square": the same piece of all units from one to another.</summary>
+    public static string Purpose(CutRow first, CutRow last, SectionContext context) =>
+        context.Labels.Format(
+            "for-unit-pieces",
+            ((CutPurpose.UnitPiece)first.Purpose).Piece,
+            ((CutPurpose.UnitPiece)first.Purpose).Unit,
+            ((CutPurpose.UnitPiece)last.Purpose).Unit
+        );
+
     /// <summary>What is done to a square after it is cut; null for nothing.</summary>
     public static string? After(PieceCut after, Labels labels) =>
         after switch

@@ -50,20 +50,20 @@ internal sealed class Cutting : Section
     /// <summary>The strips that give several kinds of piece, drawn to scale, a figure for each size that has any.</summary>
     private static IEnumerable<Block> Diagrams(CuttingTable cutting, SectionContext context)
     {
-        var figures = new List<Figure>();
-        int abreast = Abreast(context);
+        var mixed = new List<Figure>();
+        var panels = new List<(int Size, StripList List)>();
         for (int i = 0; i < context.Sizes.Length; i++)
         {
-            if (cutting.BySize[i] is { Panels: not null } cut)
+            if (cutting.BySize[i] is not { } list)
             {
-                figures.AddRange(
-                    PanelFigure(cutting, cut, i, "panel-diagram", PanelFigureHeight, context)
-                );
                 continue;
             }
-            if (
-                cutting.BySize[i] is { } list
-                && list.Strips.Any(IsMixed)
+            if (list.Panels is not null)
+            {
+                panels.Add((i, list));
+            }
+            else if (
+                list.Strips.Any(IsMixed)
                 && context.Figures.MixedCutting(
                     cutting,
                     i,
@@ -73,20 +73,15 @@ internal sealed class Cutting : Section
                     is { } figure
             )
             {
-                figures.Add(
-                    figure with
-                    {
-                        Caption = new Text(
-                            context.Labels.Format(
-                                "cutting-diagram",
-                                cutting.Fabric,
-                                context.Sizes[i].Name
-                            ),
-                            "caption"
-                        ),
-                        SpaceBefore = 2.Pt,
-                        SpaceAfter = 8.Pt,
-                    }
+                mixed.Add(
+                    Captioned(
+                        figure,
+                        context.Labels.Format(
+                            "cutting-diagram",
+                            cutting.Fabric,
+                            context.Sizes[i].Name
+                        )
+                    )
                 );
             }
         }
@@ -94,36 +89,102 @@ internal sealed class Cutting : Section
             cutting.Use == FabricUse.Top
                 ? context.Tables.Substitute?.Rows.FirstOrDefault(r => r.Fabric == cutting.Fabric)
                 : null;
+        var substitutes = new List<(int Size, StripList List)>();
         for (int i = 0; row is not null && i < context.Sizes.Length; i++)
         {
             if (row.BySize[i] is { } cell)
             {
-                figures.AddRange(
-                    PanelFigure(
-                        cutting,
-                        cell.Strips,
-                        i,
-                        "substitute-diagram",
-                        SubstituteFigureHeight,
-                        context
+                substitutes.Add((i, cell.Strips));
+            }
+        }
+        return SideBySide(mixed, Abreast(context))
+            .Concat(PanelFigures(cutting, panels, "panel-diagram", PanelFigureHeight, context))
+            .Concat(
+                PanelFigures(
+                    cutting,
+                    substitutes,
+                    "substitute-diagram",
+                    SubstituteFigureHeight,
+                    context
+                )
+            );
+    }
+
+    private static IEnumerable<Block> SideBySide(List<Figure> figures, int perRow)
+    {
+        for (int i = 0; i < figures.Count; i += perRow)
+        {
+            List<Figure> here = figures.GetRange(i, Math.Min(perRow, figures.Count - i));
+            yield return here.Count == 1
+                ? new KeepTogether(here[0])
+                : new KeepTogether(
+                    new Columns([
+                        .. here.Select(figure => new Column(new ColumnWidth.Share(), figure)),
+                        // As narrow as those of a full row.
+                        .. Enumerable.Repeat(
+                            new Column(new ColumnWidth.Share(), new Stack([])),
+                            perRow - here.Count
+                        ),
+                    ])
+                    {
+                        Gap = 20.Pt,
+                    }
+                );
+        }
+    }
+
+    private static Figure Captioned(Figure figure, string caption) =>
+        figure with
+        {
+            Caption = new Text(caption, "caption"),
+            SpaceBefore = 2.Pt,
+            SpaceAfter = 8.Pt,
+        };
+
+    /// <summary>Panels no wider than this stand three side by side.</summary>
+    private static readonly Length NarrowPanel = Length.FromInches(24);
+
+    private static readonly Points LeastPanel = 130.Pt;
+
+    private static IEnumerable<Block> PanelFigures(
+        CuttingTable cutting,
+        List<(int Size, StripList List)> lists,
+        string caption,
+        Points height,
+        SectionContext context
+    )
+    {
+        bool narrow =
+            lists.Count > 2
+            && lists.TrueForAll(l => l.List.Panels!.Width <= NarrowPanel)
+            && context.Abreast(LeastPanel, 20.Pt, 3) == 3;
+        var figures = new List<Figure>();
+        foreach ((int size, StripList list) in lists)
+        {
+            if (
+                context.Figures.PanelCutting(
+                    cutting.Fabric,
+                    list,
+                    narrow ? context.TextWidth.Scale(0.3) : DiagramWidth(context),
+                    context.Grown(height)
+                ) is
+                { } drawn
+            )
+            {
+                figures.Add(
+                    Captioned(
+                        drawn,
+                        context.Labels.Format(
+                            caption,
+                            cutting.Fabric,
+                            context.Sizes[size].Name,
+                            context.Numbers.PanelName(list.Panels!.Kind)
+                        )
                     )
                 );
             }
         }
-        for (int i = 0; i < figures.Count; i += abreast)
-        {
-            yield return i + 1 < figures.Count && abreast == 2
-                ? new KeepTogether(
-                    new Columns(
-                        new Column(new ColumnWidth.Share(), figures[i]),
-                        new Column(new ColumnWidth.Share(), figures[i + 1])
-                    )
-                    {
-                        Gap = 20.Pt,
-                    }
-                )
-                : new KeepTogether(figures[i]);
-        }
+        return SideBySide(figures, narrow ? 3 : Abreast(context));
     }
 
     /// <summary>More panels than go into this height are drawn smaller.</summary>
@@ -136,42 +197,6 @@ internal sealed class Cutting : Section
         Abreast(context) == 1 ? context.TextWidth : context.TextWidth.Scale(0.47);
 
     private static readonly Points SubstituteFigureHeight = 160.Pt;
-
-    private static IEnumerable<Figure> PanelFigure(
-        CuttingTable cutting,
-        StripList list,
-        int size,
-        string caption,
-        Points height,
-        SectionContext context
-    )
-    {
-        if (
-            context.Figures.PanelCutting(
-                cutting.Fabric,
-                list,
-                DiagramWidth(context),
-                context.Grown(height)
-            ) is
-            { } drawn
-        )
-        {
-            yield return drawn with
-            {
-                Caption = new Text(
-                    context.Labels.Format(
-                        caption,
-                        cutting.Fabric,
-                        context.Sizes[size].Name,
-                        context.Numbers.PanelName(list.Panels!.Kind)
-                    ),
-                    "caption"
-                ),
-                SpaceBefore = 2.Pt,
-                SpaceAfter = 8.Pt,
-            };
-        }
-    }
 
     private static bool IsMixed(StripRow strip) =>
         strip.Pieces.Length > 1 || strip.Beside is not null;
@@ -232,6 +257,9 @@ internal sealed class Cutting : Section
         }
     }
 
+    /// <summary>So many units in a row are told by the first and the last.</summary>
+    private const int ManyUnits = 3;
+
     /// <summary>
     /// Pieces that are cut alike: in each column how many, and below that the strips they are cut from.
     /// </summary>
@@ -259,11 +287,21 @@ internal sealed class Cutting : Section
         );
         bool whole = rows[0].WholeStrip;
         var about = new List<Block> { Cells.Plain(size ?? labels["size-differs"]) };
-        foreach (CutRow row in rows)
+        for (int i = 0; i < rows.Length; )
         {
-            string purpose = CutWords.Purpose(row, context);
-            string? after = CutWords.After(row.After, labels);
+            // The same piece of many units in a row is told once.
+            int end = i + 1;
+            while (end < rows.Length && CutWords.IsSamePiece(rows[i], rows[end]))
+            {
+                end++;
+            }
+            bool many = end - i >= ManyUnits;
+            string purpose = many
+                ? CutWords.Purpose(rows[i], rows[end - 1], context)
+                : CutWords.Purpose(rows[i], context);
+            string? after = CutWords.After(rows[i].After, labels);
             about.Add(Cells.Small(after is null ? purpose : $"{purpose}; {after}"));
+            i = many ? end : i + 1;
         }
         table.Add(
             [Cells.Head(Cells.Strong(ids)), new TableCell(new Stack(about))],

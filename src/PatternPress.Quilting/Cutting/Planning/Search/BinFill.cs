@@ -20,8 +20,8 @@ internal static class BinFill
             return null;
         var order = new List<int>();
         for (var kind = 0; kind < lengths.Length; kind++)
-            for (long n = 0; n < counts[kind]; n++)
-                order.Add(kind);
+        for (long n = 0; n < counts[kind]; n++)
+            order.Add(kind);
         order.Sort(
             (a, b) => lengths[a] != lengths[b] ? lengths[b].CompareTo(lengths[a]) : a.CompareTo(b)
         );

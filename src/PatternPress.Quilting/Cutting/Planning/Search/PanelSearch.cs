@@ -206,8 +206,8 @@ internal sealed class PanelSearch
             {
                 var cut = new List<PanelStrip>();
                 for (var height = 0; height < stack.Length; height++)
-                    for (var n = 0; n < stack[height]; n++)
-                        cut.Add(new(sideIndex, height, byHeight[height][next[height]++]));
+                for (var n = 0; n < stack[height]; n++)
+                    cut.Add(new(sideIndex, height, byHeight[height][next[height]++]));
                 if (cut.Count > 0)
                     panels.Add(new(sideIndex, 1, cut));
             }
