@@ -39,8 +39,9 @@ public sealed class ProofSheetTests
             FabricLabel fabric = tables.Fabrics.Single(f => f.Key == row.Fabric);
             foreach (RequirementCell cell in row.BySize.OfType<RequirementCell>())
             {
-                string yards = numbers.Yards(cell.Yardage).Replace('\u00a0', ' ');
-                pages.ShouldContain($"fabric {row.Fabric}, {fabric.Name} | {yards} | strips of ");
+                string yards = numbers.Bought(cell).Replace('\u00a0', ' ');
+                string how = cell.Panels is null ? "strips of " : "one fat quarter: ";
+                pages.ShouldContain($"fabric {row.Fabric}, {fabric.Name} | {yards} | {how}");
                 html.ShouldContain(
                     $"<th scope=\"row\">fabric {row.Fabric}, {fabric.Name}</th><td>{yards}</td>"
                 );

@@ -45,6 +45,15 @@ public sealed class PrintedNumbersTests
         {
             for (int i = 0; i < manuscript.Tables.Sizes.Length; i++)
             {
+                if (fabrics[f].Exists(r => r.BySize[i]?.Panels is not null))
+                {
+                    long panels = fabrics[f].Sum(r => r.BySize[i]?.Panels?.ToBuy ?? 0);
+                    rows[f]
+                        [i + 3]
+                        .Split('\n')[0]
+                        .ShouldBe(Labels.Count("panel-fat-quarter", panels), rows[f][1]);
+                    continue;
+                }
                 List<Yardage> parts =
                 [
                     .. fabrics[f]
@@ -79,6 +88,34 @@ public sealed class PrintedNumbersTests
             );
     }
 
+    /// <summary>Whether a row's heading, "A3/A4" or "A3–A14", names a piece.</summary>
+    private static bool Names(string heading, string id)
+    {
+        foreach (string part in heading.Split('/'))
+        {
+            string[] ends = part.Split('–');
+            if (part == id)
+            {
+                return true;
+            }
+            if (
+                ends.Length == 2
+                && Stem(ends[0]) == Stem(id)
+                && Number(id) >= Number(ends[0])
+                && Number(id) <= Number(ends[1])
+            )
+            {
+                return true;
+            }
+        }
+        return false;
+
+        static string Stem(string name) => name.TrimEnd([.. "0123456789"]);
+
+        static int Number(string name) =>
+            int.TryParse(name[Stem(name).Length..], out int number) ? number : -1;
+    }
+
     [TestCaseSource(nameof(Patterns))]
     public void Cutting(string id)
     {
@@ -92,7 +129,7 @@ public sealed class PrintedNumbersTests
             );
             foreach (CutRow cut in cutting.Rows)
             {
-                string[] row = rows.Single(r => r[0].Split('/').Contains(cut.Id));
+                string[] row = rows.Single(r => Names(r[0], cut.Id));
                 bool alone = row[0] == cut.Id;
                 for (int i = 0; i < cut.BySize.Length; i++)
                 {
@@ -130,7 +167,7 @@ public sealed class PrintedNumbersTests
                 foreach (StripRow strip in cutting.BySize[i]?.Strips ?? [])
                 {
                     string first = strip.Pieces[0].Cuts[0];
-                    string[] row = rows.Single(r => r[0].Split('/').Contains(first));
+                    string[] row = rows.Single(r => Names(r[0], first));
                     CutRow cut = cutting.Rows.Single(r => r.Id == first);
                     if (cut.WholeStrip)
                     {
@@ -157,7 +194,7 @@ public sealed class PrintedNumbersTests
                     // Each row says what it gets from strips begun for others.
                     foreach (StripPieces more in strip.Pieces.Skip(1))
                     {
-                        string[] other = rows.Single(r => r[0].Split('/').Contains(more.Cuts[0]));
+                        string[] other = rows.Single(r => Names(r[0], more.Cuts[0]));
                         if (other[0] != row[0])
                         {
                             other[i + 2].ShouldContain($"+ {more.PerStrip} from");
