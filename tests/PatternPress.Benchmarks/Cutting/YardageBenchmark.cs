@@ -39,6 +39,14 @@ internal static class YardageBenchmark
                 var (simple, _) = Planned(joined, PlanStyle.Plain);
                 var (mixed, time) = Planned(list, PlanStyle.Thrifty);
                 times.Add(time);
+                if (mixed.Panels is { } panels)
+                {
+                    faults += panels.Count > panels.LowerBound ? 1 : 0;
+                    Console.WriteLine(
+                        $"{id, -16} {size, -8} {list.Fabric, -10} {panels.Stock.Kind.Told(panels.Count)}, at least {panels.LowerBound}; {time:F2}"
+                    );
+                    continue;
+                }
                 byHand += hand.ToBuy;
                 plain += simple.Yardage.ToBuy;
                 best += mixed.Yardage.ToBuy;
