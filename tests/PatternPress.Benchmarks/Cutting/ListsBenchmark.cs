@@ -107,6 +107,11 @@ internal static class ListsBenchmark
         var problem = RandomCuttingList.Dozen(seed);
         var start = Environment.CpuUsage.TotalTime;
         var plan = ((CutResult.Planned)StripPlanner.Plan(problem, style)).Plan;
+        // About one list in five hundred is not settled by the usual effort; what is compared is the search, not the effort.
+        if (!plan.Proved)
+            plan = (
+                (CutResult.Planned)StripPlanner.Plan(problem, style, SearchEffort.Thorough)
+            ).Plan;
         times.Add((Environment.CpuUsage.TotalTime - start).TotalMilliseconds);
         return (
             plan.Total,
