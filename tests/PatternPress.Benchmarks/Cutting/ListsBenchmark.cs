@@ -104,7 +104,7 @@ internal static class ListsBenchmark
         List<double> times
     )
     {
-        var problem = RandomCuttingList.Dozen(seed);
+        var problem = RandomCuttingList.WholeInches(seed);
         var start = Environment.CpuUsage.TotalTime;
         var plan = ((CutResult.Planned)StripPlanner.Plan(problem, style)).Plan;
         // About one list in five hundred is not settled by the usual effort; what is compared is the search, not the effort.

@@ -14,17 +14,7 @@ public sealed record OutlinePiece(Length Width, Length Height, bool Turnable)
     /// <param name="eitherGrain">Whether the print has no up and the piece needs no straight edge on a grain.</param>
     public static OutlinePiece Of(Polygon outline, bool eitherGrain)
     {
-        Length left = outline.Corners[0].X,
-            right = left,
-            top = outline.Corners[0].Y,
-            bottom = top;
-        foreach (Point corner in outline.Corners)
-        {
-            left = Length.Min(left, corner.X);
-            right = Length.Max(right, corner.X);
-            top = Length.Min(top, corner.Y);
-            bottom = Length.Max(bottom, corner.Y);
-        }
-        return new OutlinePiece(right - left, bottom - top, eitherGrain);
+        Rect bounds = outline.Bounds;
+        return new OutlinePiece(bounds.Width, bounds.Height, eitherGrain);
     }
 }

@@ -86,8 +86,8 @@ internal static class RandomCuttingList
         return new(2 * random.Next(40, 45), pieces.ToImmutable());
     }
 
-    /// <summary>Up to twelve kinds in half inches, none with anything to do with another.</summary>
-    public static CutProblem Dozen(int seed)
+    /// <summary>Up to twelve kinds in whole inches: coarse enough for the reference to settle thousands.</summary>
+    public static CutProblem WholeInches(int seed)
     {
         var random = new Random(seed);
         var pieces = ImmutableArray.CreateBuilder<CutPiece>();
@@ -95,13 +95,13 @@ internal static class RandomCuttingList
             pieces.Add(
                 new(
                     id,
-                    random.Next(3, 41),
-                    random.Next(3, 25),
+                    random.Next(2, 21),
+                    random.Next(2, 13),
                     random.Next(1, 13),
                     random.Next(2) == 0
                 )
             );
-        return new(2 * random.Next(40, 45), pieces.ToImmutable());
+        return new(random.Next(40, 45), pieces.ToImmutable());
     }
 
     /// <summary>Any sizes and counts at all: no two heights need have anything to do with each other.</summary>
