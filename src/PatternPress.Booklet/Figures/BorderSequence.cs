@@ -143,8 +143,16 @@ public static class BorderSequence
             };
             Box moved = new(x + dx, y + dy, box.Width * scale, box.Height * scale);
             FabricLook look = palette[piece.Fabric];
+            Spot[] shape = piece.Mitered is { } mitered
+                ?
+                [
+                    .. FlatQuilt
+                        .ToSpots(mitered)
+                        .Select(corner => (corner * scale) + by + new Spot(dx, dy)),
+                ]
+                : moved.Corners();
             draft.Area(
-                Paths.Of(moved),
+                Paths.Closed(shape),
                 look.Color,
                 style.Pen(style.Edge) with
                 {

@@ -175,7 +175,7 @@ public static class PlacementChart
     {
         foreach (BlockPlace place in quilt.Places)
         {
-            Box box = FlatQuilt.ToBox(place.Place);
+            Box box = FlatQuilt.RoomIn(place);
             KeyPlate.TryPaint(
                 draft,
                 place.Block.Key,

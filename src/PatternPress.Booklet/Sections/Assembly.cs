@@ -24,7 +24,7 @@ internal sealed class Assembly : Section
                     "joined",
                     context.Tables.Sashing.Any(s => s.BySize.Any(c => c?.Joined is not null))
                 )
-                .With("float", context.Sized(i => Float(i, context)))
+                .With("float", Floats(context) ? context.Sized(i => Float(i, context)) : null)
                 .With("trim", context.Sized(i => Trim(i, context))),
             new Dictionary<string, ImmutableArray<Block>>
             {
@@ -80,6 +80,9 @@ internal sealed class Assembly : Section
         }
         return table.ToBlocks();
     }
+
+    private static bool Floats(SectionContext context) =>
+        context.Sizes.Where((_, i) => Float(i, context) is not null).Any();
 
     /// <summary>How far the blocks' points stay inside the seam; null where they reach it.</summary>
     private static string? Float(int size, SectionContext context) =>

@@ -21,7 +21,12 @@ internal sealed class Borders : Section
             ? []
             : context.Fill(
                 Name,
-                WordData.Empty.With("joined", borders.Any(IsJoined)),
+                WordData
+                    .Empty.With("joined", borders.Any(IsJoined))
+                    .With(
+                        "mitered",
+                        borders.Any(b => b.BySize.Any(c => c?.Corners == BorderCorners.Mitered))
+                    ),
                 new Dictionary<string, ImmutableArray<Block>>
                 {
                     ["measuring"] = Measuring(context),
@@ -113,10 +118,19 @@ internal sealed class Borders : Section
                             {
                                 BorderCorners.Squares => "squares",
                                 BorderCorners.TopFirst => "top",
+                                BorderCorners.Mitered => "mitered",
                                 _ => "sides",
                             }
                         )
                         .With("border", MarkdownText.Escape(name))
+                        .With(
+                            "width",
+                            context.Sized(i =>
+                                border.BySize[i] is { } cell && cell.Corners == corners
+                                    ? context.Numbers.Measure(cell.FinishedWidth)
+                                    : null
+                            )
+                        )
                         // The steps are numbered as in the diagram of all borders: two for each.
                         .With("first", (2 * border.Number) - 1)
                         .With("second", 2 * border.Number),

@@ -94,7 +94,11 @@ internal sealed class Placement : Section
         const int most = 4,
             abreast = 3;
         Points gap = 20.Pt;
-        ImmutableArray<BlockRow> rows = context.Tables.Blocks;
+        // A plain block is told by the table above.
+        ImmutableArray<BlockRow> rows =
+        [
+            .. context.Tables.Blocks.Where(row => row.Block is not null),
+        ];
         // Few blocks stay as large as those of many.
         int columns = rows.Length <= most ? Math.Max(rows.Length, abreast) : abreast;
         Points side = (context.TextWidth - (gap * (columns - 1))) / columns;

@@ -139,6 +139,7 @@ public sealed partial class KnownNumbers
             house.UsableWidth,
             house.EndSquaring,
             house.Squaring,
+            house.MiterAllowance,
             house.BackingOverhang,
             house.BackingWidth,
             house.BackingSeam,

@@ -36,7 +36,13 @@ internal sealed class DrawnQuilt
         [
             .. quilt.Borders.Select(border =>
                 (IReadOnlyList<SewnPatch>)
-                    [.. border.Pieces.Select(piece => PatchOf(piece.Place, piece.Fabric))]
+                    [
+                        .. border.Pieces.Select(piece =>
+                            piece.Mitered is { } mitered
+                                ? SewnPatch.Of(piece.Fabric, mitered.Corners)
+                                : PatchOf(piece.Place, piece.Fabric)
+                        ),
+                    ]
             ),
         ];
     }

@@ -98,7 +98,11 @@ internal sealed class BorderStep
         );
         BorderPart[] order = cell.Corners switch
         {
-            BorderCorners.SidesFirst => [BorderPart.Sides, BorderPart.TopAndBottom],
+            BorderCorners.SidesFirst or BorderCorners.Mitered =>
+            [
+                BorderPart.Sides,
+                BorderPart.TopAndBottom,
+            ],
             BorderCorners.TopFirst => [BorderPart.TopAndBottom, BorderPart.Sides],
             // Corner squares go to the ends of top and bottom before these are sewn on.
             _ => [BorderPart.Sides, BorderPart.Corners, BorderPart.TopAndBottom],
@@ -116,7 +120,10 @@ internal sealed class BorderStep
         Rect quilt = _quilt;
         foreach (BorderPartRow part in cell.Parts)
         {
-            quilt = Add(part, quilt, outside, width, cell.Corners == BorderCorners.Squares);
+            quilt =
+                cell.Corners == BorderCorners.Mitered
+                    ? Miter(part, outside, width)
+                    : Add(part, quilt, outside, width, cell.Corners == BorderCorners.Squares);
         }
         Joined(cell);
         Measure("width with it", cell.OutsideWidth, outside.Width);
@@ -175,6 +182,56 @@ internal sealed class BorderStep
                 Put(part.Fabric, outside.Right - width, outside.Bottom - width, width, width);
                 return quilt;
         }
+    }
+
+    // A strip reaches from outer corner to outer corner and is folded over at 45°: what lies beyond the fold is cut off.
+    private Rect Miter(BorderPartRow part, Rect outside, Length width)
+    {
+        string what = Word(part.Part);
+        bool sides = part.Part == BorderPart.Sides;
+        Length length = sides ? outside.Height : outside.Width;
+        Notes.Enough(ProofStep.AddBorders, "borders", Row, what, part.Count, 2, "the quilt takes");
+        Length points =
+            length + (_bench.Seam * 2 * Exact.SquareRootOfTwo) + _bench.House.MiterAllowance;
+        bool fits = _bench.Fits(part.Width, width) & _bench.Fits(part.Length, points);
+        if (!fits)
+        {
+            Wrong(
+                $"{what}, cut size",
+                Notes.Told(part.Width, part.Length),
+                $"mitered they must show {Notes.Told(width, length)} along their outer edge"
+            );
+        }
+        if (!part.Joined)
+        {
+            Pieces(part, what, sides);
+        }
+        // From the upper left corner, along the strip and into the quilt; the other strip of the pair is its mirror image.
+        foreach (bool far in new[] { false, true })
+        {
+            Point[] corners =
+            [
+                At(Length.Zero, Length.Zero),
+                At(length, Length.Zero),
+                At(length - width, width),
+                At(width, width),
+            ];
+            if (sides != far)
+            {
+                Array.Reverse(corners);
+            }
+            _sewn.Add(SewnPatch.Of(part.Fabric, corners));
+
+            Point At(Length along, Length inward) =>
+                (sides, far) switch
+                {
+                    (true, false) => new(outside.X + inward, outside.Y + along),
+                    (true, true) => new(outside.Right - inward, outside.Y + along),
+                    (false, false) => new(outside.X + along, outside.Y + inward),
+                    _ => new(outside.X + along, outside.Bottom - inward),
+                };
+        }
+        return outside;
     }
 
     private void Put(string fabric, Length x, Length y, Length width, Length height) =>

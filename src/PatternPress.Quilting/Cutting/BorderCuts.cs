@@ -34,7 +34,15 @@ internal static class BorderCuts
                 {
                     joins.Add((run.Fabric, strips));
                 }
-                var place = (run.Width, run.Height);
+                // At 45° the seam allowance reaches seam × (1 + √2) beyond the point of a strip; the house adds to that.
+                Length more =
+                    border.Design.Corners == Model.BorderCorners.Mitered
+                        ? (quilt.House.Seam * new Exact(0, 2)) + quilt.House.MiterAllowance
+                        : Length.Zero;
+                var place =
+                    run.Part == BorderPart.TopAndBottom
+                        ? (run.Width + more, run.Height)
+                        : (run.Width, run.Height + more);
                 var purpose = new CutPurpose.Border(border.Number, run.Part);
                 if (!strips.TryCut(purpose, place, run.Count))
                 {

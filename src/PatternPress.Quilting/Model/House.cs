@@ -54,6 +54,9 @@ public sealed record House
     /// </summary>
     public Length TriangleOversize { get; init; } = Length.Zero;
 
+    /// <summary>Added to the length of each strip of a mitered border beyond what its points need; trimmed off.</summary>
+    public Length MiterAllowance { get; init; } = Length.FromInches(2);
+
     /// <summary>How freely a cutting plan may mix pieces within a strip.</summary>
     public PlanStyle Plan { get; init; } = PlanStyle.Plain;
 

@@ -67,6 +67,9 @@ public enum BorderCorners
 
     /// <summary>A square of another fabric in each corner.</summary>
     Squares,
+
+    /// <summary>The strips meet in a seam at 45° from the inner to the outer corner.</summary>
+    Mitered,
 }
 
 public sealed record BindingDesign(Sourced<string> Fabric, Length? Width, Span Span);

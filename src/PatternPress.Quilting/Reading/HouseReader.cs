@@ -67,6 +67,7 @@ internal static class HouseReader
                 ("oversize", CuttingStyle.Oversize)
             ),
             Oversize = Measure("oversize", start.Oversize),
+            MiterAllowance = Measure("miter-allowance", start.MiterAllowance, allowZero: true),
             TriangleOversize = Measure(
                 "triangle-oversize",
                 start.TriangleOversize,

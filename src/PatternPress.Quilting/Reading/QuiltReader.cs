@@ -165,6 +165,8 @@ internal static class QuiltReader
                 return (BorderCorners.SidesFirst, null);
             case "top-first" when words.Length == 1:
                 return (BorderCorners.TopFirst, null);
+            case "mitered" when words.Length == 1:
+                return (BorderCorners.Mitered, null);
             case "squares" when words.Length == 2:
                 return (
                     BorderCorners.Squares,

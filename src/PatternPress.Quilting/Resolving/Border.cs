@@ -24,7 +24,14 @@ public sealed record Border(
 }
 
 /// <summary>A border strip or corner square.</summary>
-public sealed record BorderPiece(BorderSide Side, Rect Place, string Fabric);
+/// <param name="Place">Finished; of a strip with mitered ends the rectangle it lies in.</param>
+public sealed record BorderPiece(BorderSide Side, Rect Place, string Fabric)
+{
+    /// <summary>Its shape where its ends are mitered; else null.</summary>
+    public Polygon? Mitered { get; init; }
+
+    public Polygon Outline => Mitered ?? Place.ToPolygon();
+}
 
 public enum BorderSide
 {

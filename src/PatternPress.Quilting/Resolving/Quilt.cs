@@ -82,7 +82,7 @@ public sealed record Quilt(
         {
             foreach (BorderPiece piece in border.Pieces)
             {
-                yield return new Patch(piece.Place.ToPolygon(), piece.Fabric);
+                yield return new Patch(piece.Outline, piece.Fabric);
             }
         }
     }

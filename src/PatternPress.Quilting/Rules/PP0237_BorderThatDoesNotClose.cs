@@ -50,6 +50,22 @@ public sealed class PP0237_BorderThatDoesNotClose : CheckingRule
             return $"it goes around {border.Inside}, but encloses {inside}";
         }
         Rect outside = border.Outside;
+        if (border.Design.Corners == Model.BorderCorners.Mitered)
+        {
+            // Every strip is as long as its side; what its ends lose is told by the area of all.
+            foreach (BorderPiece piece in border.Pieces)
+            {
+                bool level = piece.Side is BorderSide.Top or BorderSide.Bottom;
+                (Length strip, Length whole) = level
+                    ? (piece.Place.Width, outside.Width)
+                    : (piece.Place.Height, outside.Height);
+                if (strip != whole)
+                {
+                    return Sum(level ? "width" : "height", strip, whole);
+                }
+            }
+            return null;
+        }
         // Along each of the four sides the pieces must add up to the whole side.
         Length left = Along(border, p => p.X == outside.X, p => p.Height),
             right = Along(border, p => p.Right == outside.Right, p => p.Height),

@@ -22,6 +22,10 @@ public static class BorderLayout
             outside = border.Outside;
         Length width = border.Design.Width;
         string fabric = border.Design.Fabric.Value;
+        if (border.Design.Corners == BorderCorners.Mitered)
+        {
+            return Mitered(inside, outside, width, fabric);
+        }
         bool fullSides = border.Design.Corners == BorderCorners.TopFirst;
         bool fullTop = border.Design.Corners == BorderCorners.SidesFirst;
         Rect sides = fullSides ? outside : inside,
@@ -43,5 +47,61 @@ public static class BorderLayout
             }
         }
         return pieces.ToImmutable();
+    }
+
+    // Each strip as long as the outside, its ends cut from the outer to the inner corner.
+    private static ImmutableArray<BorderPiece> Mitered(
+        Rect inside,
+        Rect outside,
+        Length width,
+        string fabric
+    )
+    {
+        Point innerUpperLeft = inside.UpperLeft,
+            innerUpperRight = new(inside.Right, inside.Y),
+            innerLowerRight = new(inside.Right, inside.Bottom),
+            innerLowerLeft = new(inside.X, inside.Bottom);
+        Point upperLeft = outside.UpperLeft,
+            upperRight = new(outside.Right, outside.Y),
+            lowerRight = new(outside.Right, outside.Bottom),
+            lowerLeft = new(outside.X, outside.Bottom);
+        return
+        [
+            Strip(
+                BorderSide.Left,
+                new(outside.X, outside.Y, width, outside.Height),
+                upperLeft,
+                innerUpperLeft,
+                innerLowerLeft,
+                lowerLeft
+            ),
+            Strip(
+                BorderSide.Right,
+                new(inside.Right, outside.Y, width, outside.Height),
+                upperRight,
+                lowerRight,
+                innerLowerRight,
+                innerUpperRight
+            ),
+            Strip(
+                BorderSide.Top,
+                new(outside.X, outside.Y, outside.Width, width),
+                upperLeft,
+                upperRight,
+                innerUpperRight,
+                innerUpperLeft
+            ),
+            Strip(
+                BorderSide.Bottom,
+                new(outside.X, inside.Bottom, outside.Width, width),
+                innerLowerLeft,
+                innerLowerRight,
+                lowerRight,
+                lowerLeft
+            ),
+        ];
+
+        BorderPiece Strip(BorderSide side, Rect place, params ImmutableArray<Point> corners) =>
+            new(side, place, fabric) { Mitered = new Polygon(corners) };
     }
 }

@@ -195,6 +195,14 @@ public sealed class PatternShape
                     )
                 ),
                 new Key(
+                    "miter-allowance",
+                    Measure(
+                        "the miter's allowance",
+                        "Added to the length of each strip of a mitered border, and trimmed off.",
+                        "2 in"
+                    )
+                ),
+                new Key(
                     "triangle-oversize",
                     Measure(
                         "the triangles' oversize",

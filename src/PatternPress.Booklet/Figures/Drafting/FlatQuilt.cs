@@ -63,7 +63,16 @@ internal sealed class FlatQuilt
         {
             foreach (BorderPiece piece in border.Pieces)
             {
-                patches.Add(new(ToBox(piece.Place).Corners(), default, piece.Fabric, Border));
+                patches.Add(
+                    new(
+                        piece.Mitered is { } mitered
+                            ? ToSpots(mitered)
+                            : ToBox(piece.Place).Corners(),
+                        default,
+                        piece.Fabric,
+                        Border
+                    )
+                );
             }
         }
         return new FlatQuilt(
@@ -106,6 +115,14 @@ internal sealed class FlatQuilt
     /// <summary>A strip's edge in the quilt.</summary>
     public static Spot[] OutlineOf(Sash sash) =>
         sash.Frame.OnPoint ? ToSpots(sash.Outline) : ToBox(sash.Place).Corners();
+
+    /// <summary>The largest upright box in the middle of a block: of one on point, what lies inside its slanting edges.</summary>
+    public static Box RoomIn(BlockPlace place)
+    {
+        Box box = ToBox(place.Place);
+        double share = place.Frame.OnPoint ? Math.Sqrt(0.5) : 1;
+        return Box.Around(CenterOf(place), box.Width * share, box.Height * share);
+    }
 
     public static Spot CenterOf(BlockPlace place) => Box.Of(OutlineOf(place)).Center;
 

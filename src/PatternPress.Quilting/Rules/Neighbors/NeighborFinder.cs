@@ -106,7 +106,7 @@ internal static class NeighborFinder
         {
             foreach (BorderPiece piece in quilt.Borders[0].Pieces)
             {
-                Patch patch = new(piece.Place.ToPolygon(), piece.Fabric);
+                Patch patch = new(piece.Outline, piece.Fabric);
                 all.Add(([.. Edge.Of(patch)], "border 1", false));
             }
         }
