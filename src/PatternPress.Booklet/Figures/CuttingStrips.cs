@@ -242,7 +242,8 @@ public static class CuttingStrips
         return x;
     }
 
-    // Each piece where the name fits; else once over the whole run.
+    // Each piece where the name fits; else once over the whole run. Strips beside long pieces may be lower than letters are:
+    // then only where no name stands above.
     private static void LabelPieces(
         Draft draft,
         FabricLook fabric,
@@ -256,11 +257,25 @@ public static class CuttingStrips
         double words = LabelSize.Width(label, style.Small.Value);
         if (words + 3 <= width)
         {
+            bool low = run.Height < style.Small.Value * 0.8;
             for (long n = 0; n < count; n++)
             {
+                var center = new Spot(run.X + ((n + 0.5) * width), run.Center.Y);
+                if (low)
+                {
+                    draft.TryLabel(
+                        label,
+                        [center],
+                        style.Small,
+                        bold: true,
+                        fabric.LetterInk,
+                        plate: fabric.Color
+                    );
+                    continue;
+                }
                 draft.Label(
                     label,
-                    new Spot(run.X + ((n + 0.5) * width), run.Center.Y),
+                    center,
                     style.Small,
                     bold: true,
                     fabric.LetterInk,
