@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Booklet.Words;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Blocks;
+using PatternPress.Typesetting.Inlines;
 
 namespace PatternPress.Booklet.Sections;
 
@@ -24,12 +25,6 @@ internal sealed class SizeTable(SectionContext context, params ImmutableArray<st
     private readonly Dictionary<int, string> groups = [];
 
     public bool IsEmpty => rows.Count == 0;
-
-    /// <summary>How the columns of sizes are aligned.</summary>
-    public CellAlignment Alignment { get; init; } = CellAlignment.Left;
-
-    /// <summary>How the leading columns are aligned; left where not given.</summary>
-    public ImmutableArray<CellAlignment> LeadAlignment { get; init; } = [];
 
     /// <summary>Whether its rows stand close, so that many of them stay on a page.</summary>
     public bool Dense { get; init; }
@@ -173,7 +168,7 @@ internal sealed class SizeTable(SectionContext context, params ImmutableArray<st
         {
             made[0] = made[0] with { KeepWithNext = true };
         }
-        return new Table(Columns(to - from), made.ToImmutable())
+        return new Table(Columns(made, to - from), made.ToImmutable())
         {
             Header = [Header(from, to)],
             Style = StyleFor(heads.Length + to - from),
@@ -195,22 +190,52 @@ internal sealed class SizeTable(SectionContext context, params ImmutableArray<st
             };
     }
 
-    private ImmutableArray<TableColumn> Columns(int sizes)
+    /// <summary>All columns stand at the left; one of nothing but counts or measures, so that whole numbers end below one another.</summary>
+    private ImmutableArray<TableColumn> Columns(IReadOnlyList<TableRow> made, int sizes)
     {
-        var columns = ImmutableArray.CreateBuilder<TableColumn>();
-        for (int i = 0; i < heads.Length; i++)
+        int count = heads.Length + sizes;
+        var numbers = new bool[count];
+        Array.Fill(numbers, true);
+        foreach (TableRow row in made)
         {
-            columns.Add(
-                TableColumn.Natural(
-                    i < LeadAlignment.Length ? LeadAlignment[i] : CellAlignment.Left
-                )
-            );
+            int column = 0;
+            foreach (TableCell cell in row.Cells)
+            {
+                if (cell.ColumnSpan == 1)
+                {
+                    numbers[column] &= IsNumber(cell.Content);
+                }
+                column += cell.ColumnSpan;
+            }
         }
-        for (int i = 0; i < sizes; i++)
+        return
+        [
+            .. numbers.Select(number =>
+                TableColumn.Natural(number ? CellAlignment.NumberLeft : CellAlignment.Left)
+            ),
+        ];
+    }
+
+    /// <summary>Whether a cell says nothing but a count or a measure, or that there is none.</summary>
+    private bool IsNumber(Block content)
+    {
+        if (content is not Text text)
         {
-            columns.Add(TableColumn.Natural(Alignment));
+            return false;
         }
-        return columns.ToImmutable();
+        string words = FractionText.Plain(text.Content);
+        if (words == context.Labels["none"])
+        {
+            return true;
+        }
+        string[] parts = words.Split(' ');
+        return parts[0].All(c => char.IsAsciiDigit(c) || c is '/' or ',' or '.')
+            && parts[0].Any(char.IsAsciiDigit)
+            && parts.Length <= 3
+            && parts[1..]
+                .All(part =>
+                    part.All(c => char.IsAsciiDigit(c) || c == '/') || part.All(char.IsAsciiLetter)
+                );
     }
 
     private TableRow Header(int from, int to)
@@ -222,12 +247,7 @@ internal sealed class SizeTable(SectionContext context, params ImmutableArray<st
         }
         for (int i = from; i < to; i++)
         {
-            cells.Add(
-                new TableCell(new Text(context.Sizes[i].Name, "table-head"))
-                {
-                    Alignment = Alignment == CellAlignment.Number ? CellAlignment.Left : Alignment,
-                }
-            );
+            cells.Add(new TableCell(new Text(context.Sizes[i].Name, "table-head")));
         }
         return new TableRow(cells.ToImmutable());
     }

@@ -9,4 +9,7 @@ public enum CellAlignment
 
     /// <summary>Numbers line up where the whole number ends: fractions, decimals and units stand to the right of that.</summary>
     Number,
+
+    /// <summary>As <see cref="Number"/>, with the column of numbers as a whole at the left, where its words stand too.</summary>
+    NumberLeft,
 }

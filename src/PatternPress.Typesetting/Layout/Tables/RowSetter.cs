@@ -145,7 +145,7 @@ static class RowSetter
             };
 
     // How far right a number starts so that its whole number ends where the others of its column do; the column of
-    // numbers as a whole is centred.
+    // numbers as a whole is centred or at the left.
     static Points? NumberShift(
         LayoutContext context,
         Table table,
@@ -156,14 +156,17 @@ static class RowSetter
         Points width
     )
     {
-        if (span > 1 || TableGrid.AlignmentOf(table, cell, column) != CellAlignment.Number)
+        var alignment = TableGrid.AlignmentOf(table, cell, column);
+        if (span > 1 || alignment is not (CellAlignment.Number or CellAlignment.NumberLeft))
         {
             return null;
         }
 
         var (front, back) = (grid.NumberFronts[column], grid.NumberBacks[column]);
         return front + back <= width && NumberCell.Measure(context, cell) is { } number
-            ? ((width - front - back) / 2) + front - number.Front
+            ? (alignment == CellAlignment.Number ? (width - front - back) / 2 : Points.Zero)
+                + front
+                - number.Front
             : null;
     }
 

@@ -170,5 +170,5 @@ sealed record TableGrid(
         table.Columns[column].Width is ColumnWidth.Fixed { Width: var width } ? width : null;
 
     static bool IsNumber(Table table, TableCell cell, int column) =>
-        AlignmentOf(table, cell, column) == CellAlignment.Number;
+        AlignmentOf(table, cell, column) is CellAlignment.Number or CellAlignment.NumberLeft;
 }
