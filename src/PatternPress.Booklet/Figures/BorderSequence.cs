@@ -13,11 +13,14 @@ namespace PatternPress.Booklet.Figures;
 /// </summary>
 public static class BorderSequence
 {
-    /// <summary>Between two strips: room for a numbered disc.</summary>
     /// <summary>Between a number and the strips beside it.</summary>
     private const double Clear = 1.5;
 
+    /// <summary>Between two strips: room for a numbered disc.</summary>
     private const double Gap = 16;
+
+    /// <summary>The least width of the middle, in radii of a numbered disc.</summary>
+    private const double LeastMiddle = 6;
 
     public static Picture Draw(Quilt quilt, Palette palette, FigureRoom room)
     {
@@ -33,6 +36,14 @@ public static class BorderSequence
             (room.Height.Value - gaps) / quilt.Height.Inches.ToDouble()
         );
         Box center = FlatQuilt.ToBox(quilt.Center);
+        // Where many borders take the room, the figure grows taller rather than let the numbers around the middle meet.
+        scale = Math.Max(
+            scale,
+            Math.Min(
+                (room.Width.Value - gaps) / quilt.Width.Inches.ToDouble(),
+                (LeastMiddle * draft.DiscRadius("0")) / Math.Min(center.Width, center.Height)
+            )
+        );
         double away = gap * steps;
         // Everything keeps its place in the quilt and moves outward with its border.
         var by = new Spot((edge / 2) + away, (edge / 2) + away);

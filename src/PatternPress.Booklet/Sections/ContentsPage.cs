@@ -4,9 +4,12 @@ using PatternPress.Typesetting.Blocks;
 
 namespace PatternPress.Booklet.Sections;
 
-/// <summary>The list of sections with their pages.</summary>
+/// <summary>The list of sections and, in running lines, of their parts, with their pages.</summary>
 internal sealed class ContentsPage : Section
 {
+    /// <summary>Of more parts, as of the fabrics to cut, the section itself is the list.</summary>
+    private const int MostParts = 12;
+
     public override string Name => "contents";
 
     public override ImmutableArray<Block> Build(SectionContext context) =>
@@ -18,7 +21,12 @@ internal sealed class ContentsPage : Section
                 ["contents"] =
                 [
                     // The title alone is above the sections, and it is not listed.
-                    new Contents { Depth = 2, Indent = Points.Zero },
+                    new Contents
+                    {
+                        Depth = 2,
+                        Indent = Points.Zero,
+                        MostParts = MostParts,
+                    },
                 ],
             },
             Name,

@@ -33,22 +33,43 @@ internal sealed class Sizes : Section
         );
         table.Add(labels["layout"], i => Layout(context.Sizes[i], labels));
         table.Add(labels["block-count"], i => $"{context.Sizes[i].Blocks}");
+        var rows = new List<(string Name, string?[] BySize)>();
         foreach (
             IGrouping<string, BlockRow> block in context
                 .Tables.Blocks.Where(b => b.Block is not null)
                 .GroupBy(b => b.Block!)
         )
         {
-            table.Add(
-                labels.Format("finished-block", block.First().Name),
-                i =>
-                    Joined(
-                        block
-                            .Select(b => b.BySize[i])
-                            .Where(c => c is not null)
-                            .Select(c => numbers.Square(c!.FinishedWidth, c.FinishedHeight))
-                    )
+            rows.Add(
+                (
+                    block.First().Name,
+                    [
+                        .. context.Sizes.Select(
+                            (_, i) =>
+                                Joined(
+                                    block
+                                        .Select(b => b.BySize[i])
+                                        .Where(c => c is not null)
+                                        .Select(c =>
+                                            numbers.Square(c!.FinishedWidth, c.FinishedHeight)
+                                        )
+                                )
+                        ),
+                    ]
+                )
             );
+        }
+        // Blocks that are alike in every size take one row.
+        if (rows.Count > 2 && rows.TrueForAll(row => row.BySize.SequenceEqual(rows[0].BySize)))
+        {
+            table.Add(labels["finished-blocks"], i => rows[0].BySize[i]);
+        }
+        else
+        {
+            foreach ((string name, string?[] bySize) in rows)
+            {
+                table.Add(labels.Format("finished-block", name), i => bySize[i]);
+            }
         }
         return table.ToBlocks();
     }

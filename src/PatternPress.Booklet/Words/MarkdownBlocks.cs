@@ -157,7 +157,7 @@ public sealed class MarkdownBlocks
                 bool announces =
                     container[i] is ParagraphBlock
                     && i + 1 < container.Count
-                    && (container[i + 1] is AlertBlock || IsPlace(container[i + 1]));
+                    && (container[i + 1] is AlertBlock || IsAnnounced(container[i + 1]));
                 blocks.AddRange(
                     ReadOne(container[i], style)
                         .Select(b => announces && b is Text ? new KeepWithNext(b) : b)
@@ -167,8 +167,18 @@ public sealed class MarkdownBlocks
         return blocks.DrainToImmutable();
     }
 
-    private bool IsPlace(Markdig.Syntax.Block block) =>
-        block is ParagraphBlock { Inline: { } inline } && inlines.PlaceIn(inline) is not null;
+    /// <summary>Whether a block is a place filled with what the paragraph above it announces: not nothing, and nothing with a heading of its own.</summary>
+    private bool IsAnnounced(Markdig.Syntax.Block block) =>
+        block is ParagraphBlock { Inline: { } inline }
+        && inlines.PlaceIn(inline) is { } place
+        && setting.Places!.TryGetValue(place, out ImmutableArray<Block> filled)
+        && !filled.IsEmpty
+        && !BeginsWithHeading(filled[0]);
+
+    private static bool BeginsWithHeading(Block block) =>
+        block is Heading
+        || block.Children.FirstOrDefault(child => child is not Anchor) is { } first
+            && BeginsWithHeading(first);
 
     /// <summary>The figure that a place alone in its paragraph is filled with; null where it is filled with anything else.</summary>
     private Figure? FigureAt(Markdig.Syntax.Block block) =>

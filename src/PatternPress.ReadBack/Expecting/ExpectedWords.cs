@@ -76,14 +76,7 @@ internal sealed class ExpectedWords
                 Walk(table);
                 break;
             case Contents contents:
-                foreach ((int level, string title) in _anchors)
-                {
-                    if (level <= contents.Depth)
-                    {
-                        Add(FractionText.Parse(title), WordsKind.Contents, []);
-                        Add([PageField.Page], WordsKind.Contents, []);
-                    }
-                }
+                AddContents(contents);
                 break;
             default:
                 foreach (Block child in block.Children)
@@ -91,6 +84,41 @@ internal sealed class ExpectedWords
                     Walk(child, kind, heads);
                 }
                 break;
+        }
+    }
+
+    private void AddContents(Contents contents)
+    {
+        var parts = new List<string>();
+        bool begun = false;
+        foreach ((int level, string title) in _anchors)
+        {
+            if (level <= contents.Depth)
+            {
+                AddParts();
+                Add(FractionText.Parse(title), WordsKind.Contents, []);
+                Add([PageField.Page], WordsKind.Contents, []);
+                begun = true;
+            }
+            else if (level == contents.Depth + 1 && begun)
+            {
+                parts.Add(title);
+            }
+        }
+        AddParts();
+
+        void AddParts()
+        {
+            if (contents.ShowsParts(parts.Count))
+            {
+                for (int i = 0; i < parts.Count; i++)
+                {
+                    string title = i == 0 ? parts[i] : $"· {parts[i]}";
+                    Add(FractionText.Parse(title), WordsKind.Contents, []);
+                    Add([PageField.Page], WordsKind.Contents, []);
+                }
+            }
+            parts.Clear();
         }
     }
 
