@@ -32,7 +32,11 @@ internal sealed class Sorting : Section
                             Name
                         )
                     )
-                ),
+                )
+                {
+                    // A longer table is divided between rows rather than leave the page before half empty.
+                    MostOfPage = 0.42,
+                },
             ];
     }
 

@@ -41,7 +41,7 @@ internal sealed class Units : Section
                 ["steps"] = [.. UnitSteps.Of(unit, words, context)],
             }
         );
-        // What comes before the steps stays on one page.
+        // What comes before the steps stays on one page, unless a long table would leave much of the page before empty.
         int steps = filled.ToList().FindIndex(b => b is List);
         int head = steps < 0 ? filled.Length : steps;
         yield return new KeepTogether(
@@ -58,12 +58,18 @@ internal sealed class Units : Section
                 .. context.Note($"unit-{unit.Number}"),
                 .. filled[..head],
             ])
-        );
+        )
+        {
+            MostOfPage = MostKept,
+        };
         foreach (Block block in filled[head..])
         {
             yield return block;
         }
     }
+
+    /// <summary>The part of a page that is kept together before the steps.</summary>
+    private const double MostKept = 0.42;
 
     /// <summary>More combinations than this are shown smaller, so that their table leaves room for the steps.</summary>
     private const int ManyRows = 6;

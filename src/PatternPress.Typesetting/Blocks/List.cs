@@ -40,23 +40,48 @@ public sealed record List(ImmutableArray<ListItem> Items) : Block
 
     public override bool StaysWithNext(LayoutContext context) => KeepLastWithNext;
 
-    public override Fit Fit(LayoutContext context, Room room) =>
-        context.Fit(Composed(), room with { Top = null });
+    public override Fit Fit(LayoutContext context, Room room)
+    {
+        return context.Fit(Composed(IsShort), room with { Top = null });
 
-    public override WidthRange Widths(LayoutContext context) => Composed().Widths(context);
+        // What takes as much of a page as this does not look forlorn, and what keeps it from standing alone wastes more.
+        bool IsShort(Block entry) =>
+            context.Fit(entry, Room.Endless(room.Width)) is not Fit.Fits { Fragment: var whole }
+            || whole.Height < context.BodyHeight / 8;
+    }
 
-    public override Spacing Spacing(LayoutContext context) => Composed().Spacing(context);
+    public override WidthRange Widths(LayoutContext context) => Composed(_ => true).Widths(context);
+
+    public override Spacing Spacing(LayoutContext context) => Composed(_ => true).Spacing(context);
 
     internal override Points? RhythmicBaseline(LayoutContext context) =>
         Items.IsEmpty ? null : Items[0].Content.RhythmicBaseline(context);
 
     public override IEnumerable<Block> Children => Items.Select(item => item.Content);
 
-    Tagged Composed() =>
-        new(TagRole.List, new Stack([.. Items.Select(Entry)]) { Gap = Gap })
+    Tagged Composed(Func<Block, bool> isShort) =>
+        new(TagRole.List, new Stack(Entries(isShort)) { Gap = Gap }) { Numbered = Numbered };
+
+    ImmutableArray<Block> Entries(Func<Block, bool> isShort)
+    {
+        Block[] entries = [.. Items.Select(Entry)];
+        if (KeepItemsTogether && entries.Length > 1)
         {
-            Numbered = Numbered,
-        };
+            // Neither a short first item nor a short last one stands alone on a page.
+            var (first, last) = (isShort(entries[0]), isShort(entries[^1]));
+            if (first)
+            {
+                entries[0] = new KeepWithNext(entries[0]);
+            }
+
+            if (last && entries[^2] is not KeepWithNext)
+            {
+                entries[^2] = new KeepWithNext(entries[^2]);
+            }
+        }
+
+        return [.. entries];
+    }
 
     Block Entry(ListItem item, int index)
     {
@@ -65,16 +90,6 @@ public sealed record List(ImmutableArray<ListItem> Items) : Block
         {
             LabelLink = item.LabelLink,
         };
-        if (KeepItemsTogether)
-        {
-            entry = new KeepTogether(entry);
-        }
-
-        // Neither the first item nor the last stands alone on a page.
-        var sticks =
-            KeepItemsTogether
-            && (index == 0 || index == Items.Length - 2)
-            && index < Items.Length - 1;
-        return sticks ? new KeepWithNext(entry) : entry;
+        return KeepItemsTogether ? new KeepTogether(entry) : entry;
     }
 }
