@@ -154,10 +154,7 @@ public sealed class MarkdownBlocks
             }
             else
             {
-                bool announces =
-                    container[i] is ParagraphBlock
-                    && i + 1 < container.Count
-                    && (container[i + 1] is AlertBlock || IsAnnounced(container[i + 1]));
+                bool announces = container[i] is ParagraphBlock && Announces(container, i);
                 blocks.AddRange(
                     ReadOne(container[i], style)
                         .Select(b => announces && b is Text ? new KeepWithNext(b) : b)
@@ -167,13 +164,30 @@ public sealed class MarkdownBlocks
         return blocks.DrainToImmutable();
     }
 
-    /// <summary>Whether a block is a place filled with what the paragraph above it announces: not nothing, and nothing with a heading of its own.</summary>
-    private bool IsAnnounced(Markdig.Syntax.Block block) =>
-        block is ParagraphBlock { Inline: { } inline }
-        && inlines.PlaceIn(inline) is { } place
-        && setting.Places!.TryGetValue(place, out ImmutableArray<Block> filled)
-        && !filled.IsEmpty
-        && !BeginsWithHeading(filled[0]);
+    /// <summary>Whether what follows a paragraph belongs to it: a note, or a place with no heading of its own; empty places do not count.</summary>
+    private bool Announces(ContainerBlock container, int paragraph)
+    {
+        for (int i = paragraph + 1; i < container.Count; i++)
+        {
+            if (container[i] is AlertBlock)
+            {
+                return true;
+            }
+            if (
+                container[i] is not ParagraphBlock { Inline: { } inline }
+                || inlines.PlaceIn(inline) is not { } place
+                || !setting.Places!.TryGetValue(place, out ImmutableArray<Block> filled)
+            )
+            {
+                return false;
+            }
+            if (!filled.IsEmpty)
+            {
+                return !BeginsWithHeading(filled[0]);
+            }
+        }
+        return false;
+    }
 
     private static bool BeginsWithHeading(Block block) =>
         block is Heading

@@ -20,11 +20,14 @@ public sealed class PrintEditionTests
     private static DocumentPlan Plan(string key) =>
         BookletTemplates.Templates.Documents.Single(plan => plan.Key == key);
 
-    private static TypesetDocument Typeset(string id, string key)
+    private static TypesetDocument Typeset(string id, string key) =>
+        Typeset(Manuscripts.Of(id), key);
+
+    private static TypesetDocument Typeset(Manuscript manuscript, string key)
     {
         DocumentPlan plan = Plan(key);
         ComposedDocument composed = new DocumentComposer(
-            Manuscripts.Of(id),
+            manuscript,
             BookletTemplates.Templates
         ).Compose(plan, plan.Printing.PageOf(PaperSize.Letter));
         TypesetDocument set = new Typesetter(TestFonts.Measurer).Typeset(composed.Document);
@@ -91,6 +94,59 @@ public sealed class PrintEditionTests
             .Where(text => text.Characters.Any(char.IsLetter))
             .Min(text => text.Size)
             .ShouldBeGreaterThanOrEqualTo(7.Pt * 18 / 10);
+    }
+
+    // Three frames leave little room for the middle of the figure that shows their order.
+    [TestCase("booklet")]
+    [TestCase("large-print")]
+    [TestCase("half-page")]
+    [TestCase("black")]
+    public void Numbers_of_three_borders_around_a_small_quilt_keep_apart(string key)
+    {
+        Manuscript frames = Manuscripts.Compile(
+            "three-frames",
+            """
+            pattern:
+              title: Three Frames
+              edition: 1.0.0
+              date: 2026-11-01
+              designer: Tern & Tide Patterns
+              copyright: © 2026 Tern & Tide Patterns
+              skill: first quilt
+            fabrics:
+              A: {name: Deep Water, color: "#1f3a5f"}
+              B: {name: Reed Bed, color: "#7fa37a"}
+              C: {name: Pale Sky, color: "#dbe7ee"}
+              D: {name: Brick, color: "#b5523b"}
+              E: {name: Mill Linen, color: "#c9b99b"}
+            blocks:
+              rails:
+                name: Rails
+                size: 6
+                parts: first middle last
+                map: |
+                  R
+                units:
+                  R: rail level, first middle last
+            colorings:
+              R1: rails first=A middle=B last=C
+            quilt:
+              setting: straight
+              fill: |
+                R1    R1/90
+                R1/90 R1
+              borders:
+                - {width: 1, fabric: D, name: inner border}
+                - {width: 1 1/2, fabric: E, name: middle border}
+                - {width: 3, fabric: A, name: outer border}
+              binding: D
+              backing: E
+            sizes:
+              wall: {name: Wall, blocks: 3 x 3}
+            """
+        );
+        // Typesetting it already asks that no words overlap.
+        Typeset(frames, key).Pages.Length.ShouldBeGreaterThan(5);
     }
 
     [TestCase("a:\n  sections: [cover]\n  bleed: 3 mm", "")]

@@ -119,6 +119,30 @@ public sealed class MarkdownBlocksTests
     }
 
     [Test]
+    public void A_paragraph_goes_with_what_it_announces_but_not_with_a_heading_or_with_nothing()
+    {
+        Block Announcing(params ImmutableArray<Block> filled) =>
+            Read(
+                "before\n\n![e](place:e)\n\n![t](place:t)",
+                Setting with
+                {
+                    Places = ImmutableDictionary<string, ImmutableArray<Block>>
+                        .Empty.Add("e", [])
+                        .Add("t", filled),
+                }
+            )[0];
+        Announcing(new Text("row")).ShouldBeOfType<KeepWithNext>();
+        Announcing().ShouldBeOfType<Text>();
+        Announcing(new Heading(3, "Unit 1")).ShouldBeOfType<Text>();
+        Announcing(
+                new KeepTogether(
+                    new Stack(new Anchor("a", 0, ""), new Heading(3, "Unit 1"), new Text("row"))
+                )
+            )
+            .ShouldBeOfType<Text>();
+    }
+
+    [Test]
     public void Pages_and_sections_become_links_where_the_document_has_them()
     {
         MarkdownSetting setting = Setting with

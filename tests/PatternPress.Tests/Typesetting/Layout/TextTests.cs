@@ -325,6 +325,149 @@ public class TextTests
     }
 
     [Test]
+    public void Numbers_may_line_up_at_the_left_of_their_column()
+    {
+        var table = new Table(
+            [TableColumn.Share(1, CellAlignment.NumberLeft)],
+            [
+                .. ((string[])["7", "112 1/2", "3/8", "words"]).Select(words => new TableRow(
+                    new TableCell(new Text(words))
+                )),
+            ]
+        );
+        var starts = Typeset(table)
+            .Pages[0]
+            .Items.OfType<PageItem.Text>()
+            .GroupBy(text => text.Baseline.Thousandths / 5000)
+            .Select(row => row.MinBy(text => text.X)!)
+            .ToDictionary(text => text.Characters.Trim()[..1], text => text.X);
+        // The widest number and the words stand at the edge; one digit stands two digits further in.
+        starts["1"].ShouldBe(starts["w"]);
+        starts["7"].ShouldBeGreaterThan(starts["1"]);
+        starts["3"].ShouldBeGreaterThan(starts["7"]);
+    }
+
+    [Test]
+    public void Contents_list_the_parts_of_a_section_in_running_lines_each_linked()
+    {
+        var document = Typeset(
+            new Stack(
+                new Contents { Depth = 1, MostParts = 2 },
+                new PageBreak(),
+                new Heading(1, "Units") { Style = "body" },
+                new Heading(2, "Unit 1") { Style = "body" },
+                new Heading(2, "Unit 2") { Style = "body" },
+                new PageBreak(),
+                // One part alone, or more than are asked for, are not listed.
+                new Heading(1, "Blocks") { Style = "body" },
+                new Heading(2, "Star") { Style = "body" },
+                new Heading(1, "Cutting") { Style = "body" },
+                new Heading(2, "A") { Style = "body" },
+                new Heading(2, "B") { Style = "body" },
+                new Heading(2, "C") { Style = "body" },
+                new Text("end")
+            )
+        );
+        document.Problems.ShouldBeEmpty();
+        Lines(document).ShouldBe(["Units2", "Unit 1 2 · Unit 2 2", "Blocks3", "Cutting3"]);
+        document
+            .Pages[0]
+            .Items.OfType<PageItem.Link>()
+            .Select(link => (((LinkTarget.ToAnchorAt)link.Target).Index, link.Words))
+            .ShouldBe([
+                (0, "Units, 2"),
+                (1, "Unit 1, 2"),
+                (2, "Unit 2, 2"),
+                (3, "Blocks, 3"),
+                (5, "Cutting, 3"),
+            ]);
+    }
+
+    [TestCase(1, "first, second", TestName = "A_short_first_item_goes_with_the_second")]
+    [TestCase(3, "second", TestName = "A_long_first_item_may_stand_alone")]
+    public void First_items_of_a_list(int lines, string second)
+    {
+        // Of the ten lines of a page the text above takes five; the second item needs five of its own.
+        ListItem Item(string name, int count) =>
+            new(
+                new Text([
+                    .. Enumerable
+                        .Range(0, count)
+                        .SelectMany(i =>
+                            (Inline[])[new Run(i == 0 ? name : "more"), new LineBreak()]
+                        )
+                        .SkipLast(1),
+                ])
+            );
+        var document = Typeset(
+            new Stack(
+                Words(5),
+                new List(Item("first", lines), Item("second", 5), Item("third", 1))
+                {
+                    KeepItemsTogether = true,
+                }
+            )
+        );
+        string.Join(
+                ", ",
+                Lines(document, 1)
+                    .Select(line => line.TrimStart('•', ' '))
+                    .Where(line => line is "first" or "second")
+            )
+            .ShouldBe(second);
+    }
+
+    [Test]
+    public void All_sixteenths_are_set_as_fractions_in_every_typeface()
+    {
+        // A rotary ruler is divided into eighths, some into sixteenths: common practice, no source.
+        foreach (var family in (string[])["Lato", "Vollkorn", "Yrsa"])
+        {
+            var sheet = Styles.With("body", new TextStyle { Family = family });
+            for (var n = 1; n < 16; n++)
+            {
+                foreach (var whole in (string[])["", "12 "])
+                {
+                    var document = new Typesetter(TestFonts.Measurer).Typeset(
+                        new Document(
+                            new DocumentInformation("x", new DateOnly(2026, 1, 1)),
+                            sheet,
+                            [
+                                new PageSequence(
+                                    new PageFrame(new PaperSize(200.Pt, 140.Pt), Insets.None),
+                                    new Text($"{whole}{n}/16 in")
+                                ),
+                            ]
+                        )
+                    );
+                    document.Problems.ShouldBeEmpty();
+                    var items = document.Pages[0].Items;
+                    items
+                        .OfType<PageItem.SpanBegin>()
+                        .Single()
+                        .ActualText.ShouldBe($"{whole}{n}/16", family);
+                    var shown = items.OfType<PageItem.Text>().ToList();
+                    string.Concat(shown.Select(text => text.Characters))
+                        .ShouldBe($"{whole}{n}\u204416 in", family);
+                    // No numeral of the fraction is an ordinary one at full size.
+                    var face = shown[^1].Face;
+                    var ordinary = TestFonts
+                        .Measurer.Shape(face, "0123456789")
+                        .Glyphs.Select(glyph => glyph.Id)
+                        .ToHashSet();
+                    var slash = shown.FindIndex(text => text.Characters.Contains('\u2044'));
+                    var below = shown[slash].Characters.EndsWith('\u2044')
+                        ? shown[slash + 1]
+                        : shown[slash];
+                    (
+                        below.Size < 10.Pt || !ordinary.Contains(below.Shape.Glyphs[^1].Id)
+                    ).ShouldBeTrue($"{family} {n}/16");
+                }
+            }
+        }
+    }
+
+    [Test]
     public void A_list_hangs_its_numbers_and_is_tagged()
     {
         var list = new List(
