@@ -72,7 +72,7 @@ public sealed record Contents : Block
     /// <summary>Whether so many parts of an entry are listed.</summary>
     public bool ShowsParts(int count) => count > 1 && count <= MostParts;
 
-    // "Backing 26 · Batting 26 · Layer 27": each with its page one link, never parted from its number.
+    // "First part 26 · Second part 27": each with its page one link, never parted from its number.
     static ImmutableArray<Inline> Running(LayoutContext context, List<int> parts)
     {
         var words = ImmutableArray.CreateBuilder<Inline>();

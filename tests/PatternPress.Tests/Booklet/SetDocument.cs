@@ -178,7 +178,7 @@ internal sealed class SetDocument
 
         private void Say(string shownAs, string meant, Points at)
         {
-            bool fraction = shownAs.Contains('\u2044') || shownAs.AsSpan().IndexOfAny(Ready) >= 0;
+            bool fraction = shownAs.Contains('\u2044') || shownAs.Any(Ready.Contains);
             document.Words.Add(new(page, shownAs, meant, at, fraction));
             if (artifacts > 0 || tags.Any(t => t.Role == TagRole.Figure))
             {
