@@ -4,7 +4,8 @@ using PatternPress.Quilting.Model;
 
 namespace PatternPress.Quilting.Cutting;
 
-/// <summary>Turns a cutting list of one fabric into strips and yardage.</summary>
+/// <summary>Turns a cutting list of one fabric into strips and yardage. Sizes are planned side by side: it must bear being
+/// asked by two threads at once.</summary>
 public interface ICuttingPlanner
 {
     FabricPlanning Plan(CuttingList list);

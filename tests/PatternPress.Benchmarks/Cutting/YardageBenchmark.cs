@@ -172,7 +172,8 @@ internal static class YardageBenchmark
         {
             var planning = planner.Plan(list);
             if (planning is FabricPlanning.Planned planned)
-                noted.Add((planned.Plan, list));
+                lock (noted)
+                    noted.Add((planned.Plan, list));
             return planning;
         }
     }
