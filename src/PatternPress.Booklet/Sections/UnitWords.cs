@@ -34,7 +34,8 @@ internal sealed class UnitWords
             )
             .With("trim", FirstCells.Any(c => c.Trim))
             .With("leftovers", Leftovers())
-            .With("sets", Sets());
+            .With("sets", Sets())
+            .With("rounds", Rounds());
     }
 
     /// <summary>Whether fabrics are told by number, because the unit comes in too many combinations to name.</summary>
@@ -232,6 +233,30 @@ internal sealed class UnitWords
         }
         return sets.ToImmutable();
     }
+
+    /// <summary>What a unit that grows in rounds measures after each of them.</summary>
+    private ImmutableArray<WordData> Rounds()
+    {
+        var rounds = ImmutableArray.CreateBuilder<WordData>();
+        while (
+            FirstCells.Any(c => Size(c, rounds.Count + 1) is not null) && rounds.Count < MostRounds
+        )
+        {
+            int round = rounds.Count + 1;
+            rounds.Add(
+                WordData.Empty.With("number", round).With("size", Sized(c => Size(c, round)))
+            );
+        }
+        return rounds.ToImmutable();
+
+        string? Size(UnitCell cell, int round) =>
+            cell.Measures.FirstOrDefault(m => m.Name == $"round-{round}-width") is { } width
+            && cell.Measures.FirstOrDefault(m => m.Name == $"round-{round}-height") is { } height
+                ? context.Numbers.Square(width.Value, height.Value)
+                : null;
+    }
+
+    private const int MostRounds = 99;
 
     private Sized Sized(Func<UnitCell, string?> value) =>
         context.Sized(i => CellOf(i) is { } cell ? value(cell) : null);

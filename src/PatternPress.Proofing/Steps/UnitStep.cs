@@ -149,7 +149,8 @@ internal sealed class UnitStep
             _row.Fabrics.Length,
             _bench.Seam,
             usable,
-            Corner()
+            Corner(),
+            _bench.House.Ruler
         );
     }
 
@@ -231,7 +232,7 @@ internal sealed class UnitStep
                     $"the unit's row is {string.Join(" ", needed.Roles)}"
                 );
             }
-            Side($"{which}, segment", null, plan.Segment, set.Segment, way, false);
+            Side($"{which}, segment", null, plan.Segment, set.Segment, way, null);
             Same($"{which}, segments in a unit", set.SegmentsPerUnit, needed.PerUnit, "a unit has");
             long fit = Order().StripLength.CountOf(set.Segment);
             Enough(
@@ -353,9 +354,9 @@ internal sealed class UnitStep
         }
         else
         {
-            Side("width", piece, needed.Width, piece.Width, way, needed.Critical);
+            Side("width", piece, needed.Width, piece.Width, way, needed);
         }
-        Side("height", piece, needed.Height, piece.Height, way, needed.Critical);
+        Side("height", piece, needed.Height, piece.Height, way, needed);
         if (
             _bench.Take(ProofStep.SewUnits, _named, _row.Label, piece.Cut, Fabric(piece.Role))
             is not { } cut
@@ -405,9 +406,10 @@ internal sealed class UnitStep
         PieceSide side,
         Length cut,
         UnitWay way,
-        bool critical
+        NeededPiece? needed
     )
     {
+        bool critical = needed is { Critical: true };
         if (!_bench.Notes.Ok(_bench.House.Ruler.Shows(cut)))
         {
             Wrong(
@@ -433,7 +435,8 @@ internal sealed class UnitStep
         }
         Length most =
             critical ? Hair
-            : way.Oversize && _bench.House.Cutting == CuttingStyle.Oversize
+            : needed is { CutLarger: true }
+            || (way.Oversize && _bench.House.Cutting == CuttingStyle.Oversize)
                 ? step + _bench.House.Oversize
             : step;
         if (!_bench.Notes.Ok(critical ? over <= most : over < most))
@@ -481,6 +484,10 @@ internal sealed class UnitStep
             {
                 expected["half"] = piece.Width / 2;
             }
+        }
+        foreach ((string name, Length value) in plan.Measures)
+        {
+            expected[name] = value;
         }
         foreach (StripSetRow set in _cell.StripSets)
         {

@@ -21,6 +21,9 @@ internal sealed record NeededPiece(
     /// <summary>Whether trimming cannot make good what is cut too large: the points would be cut off.</summary>
     public bool Critical { get; init; }
 
+    /// <summary>Whether it is cut larger on purpose and trimmed, whatever the house does with other pieces.</summary>
+    public bool CutLarger { get; init; }
+
     public static NeededPiece Square(string name, int role, long count, PieceSide side) =>
         new(name, role, count, side, side);
 }

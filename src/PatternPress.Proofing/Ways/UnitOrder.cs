@@ -10,6 +10,7 @@ namespace PatternPress.Proofing.Ways;
 /// <param name="Roles">How many fabrics it has.</param>
 /// <param name="StripLength">Of strips of the narrowest of its fabrics.</param>
 /// <param name="Corner">Finished leg of a flipped corner; zero for other kinds.</param>
+/// <param name="Ruler">The marks that sizes are read off at.</param>
 internal sealed record UnitOrder(
     string Variant,
     Length Width,
@@ -17,5 +18,6 @@ internal sealed record UnitOrder(
     int Roles,
     Length Seam,
     Length StripLength,
-    Length Corner
+    Length Corner,
+    Ruler Ruler
 );

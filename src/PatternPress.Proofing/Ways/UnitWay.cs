@@ -21,6 +21,7 @@ internal sealed record UnitWay(string Keyword, string Kind, Func<UnitOrder, WayP
         GridWays.All,
         RailWays.All,
         PlainWays.All,
+        LogWays.All,
     }
         .SelectMany(ways => ways)
         .ToDictionary(way => way.Keyword);

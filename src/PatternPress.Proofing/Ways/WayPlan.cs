@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Proofing.Shapes;
+using PatternPress.Quilting.Measures;
 
 namespace PatternPress.Proofing.Ways;
 
@@ -24,6 +25,10 @@ internal sealed record WayPlan(
 
     /// <summary>Name of the piece that is flipped.</summary>
     public string Flipped { get; init; } = "";
+
+    /// <summary>Measures that the steps quote beside those of its pieces, by name.</summary>
+    public IReadOnlyDictionary<string, Length> Measures { get; init; } =
+        new Dictionary<string, Length>();
 
     /// <summary>Name of the piece that is cut through the middle; empty if none is.</summary>
     public string Halved { get; init; } = "";

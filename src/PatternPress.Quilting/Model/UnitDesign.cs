@@ -25,4 +25,27 @@ public sealed record UnitDesign(
     ImmutableArray<Sourced<string>> Parts,
     Sourced<string>? Ground,
     Span Span
-);
+)
+{
+    /// <summary>A whole number before "rounds": how often something is added all round.</summary>
+    public Sourced<int>? Rounds { get; init; }
+
+    /// <summary>Finished measures by the word before them: "center 2", "logs 1 and 1/2".</summary>
+    public ImmutableArray<NamedMeasures> Named { get; init; } = [];
+
+    /// <summary>The measures that stand behind a word; null if the word is not written.</summary>
+    public NamedMeasures? Find(string word)
+    {
+        foreach (NamedMeasures named in Named)
+        {
+            if (named.Word.Value == word)
+            {
+                return named;
+            }
+        }
+        return null;
+    }
+}
+
+/// <summary>A word before a unit's comma and the finished measures behind it, joined by "and".</summary>
+public sealed record NamedMeasures(Sourced<string> Word, ImmutableArray<Sourced<Length>> Measures);

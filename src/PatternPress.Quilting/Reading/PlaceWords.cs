@@ -19,5 +19,10 @@ internal static class PlaceWords
         "lower-right",
         "level",
         "upright",
+        "clockwise",
+        "counterclockwise",
     ];
+
+    /// <summary>Words before the comma that a finished measure follows, or several joined by "and".</summary>
+    public static ImmutableArray<string> OfMeasures { get; } = ["center", "logs"];
 }

@@ -216,7 +216,7 @@ internal sealed class ReadContext(DiagnosticList findings)
             && TryCount(sides[1], out grid.Rows);
     }
 
-    private static bool TryCount(string text, out int count)
+    public static bool TryCount(string text, out int count)
     {
         count = 0;
         return text.Length is > 0 and < 7

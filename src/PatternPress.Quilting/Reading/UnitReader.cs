@@ -9,8 +9,8 @@ using PatternPress.Source.Syntax;
 namespace PatternPress.Quilting.Reading;
 
 /// <summary>
-/// Reads what stands behind a letter of a block's map: <c>[each [2 x 1]] kind [places] [4 x 4] [of measure][, parts]
-/// [on part]</c>.
+/// Reads what stands behind a letter of a block's map: <c>[each [2 x 1]] kind [places] [4 x 4] [4 rounds] [of measure]
+/// [center measure] [logs measure and measure][, parts] [on part]</c>.
 /// </summary>
 internal static class UnitReader
 {
@@ -53,6 +53,8 @@ internal static class UnitReader
         Sourced<(int Columns, int Rows)>? grid = null;
         Sourced<Length>? measure = null;
         Sourced<string>? ground = null;
+        Sourced<int>? rounds = null;
+        var named = ImmutableArray.CreateBuilder<NamedMeasures>();
         bool commaAhead = words.Skip(at).Any(w => w.Text.EndsWith(','));
         // Before the comma: places, a grid, a measure. Behind it, or where there is none: parts.
         while (!comma && at < words.Length)
@@ -65,6 +67,19 @@ internal static class UnitReader
             if (TakeGrid(words, ref at, out Sourced<(int, int)> cells, out comma))
             {
                 grid = cells;
+                continue;
+            }
+            if (commaAhead && TakeRounds(words, ref at, out Sourced<int> count, out comma))
+            {
+                rounds = count;
+                continue;
+            }
+            if (commaAhead && PlaceWords.OfMeasures.Contains(words[at].Text))
+            {
+                if (TakeNamed(words, ref at, out comma, context) is { } measures)
+                {
+                    named.Add(measures);
+                }
                 continue;
             }
             Slice word = WithoutComma(words[at], out bool ends);
@@ -123,7 +138,11 @@ internal static class UnitReader
             parts.ToImmutable(),
             ground,
             text.Span
-        );
+        )
+        {
+            Rounds = rounds,
+            Named = named.ToImmutable(),
+        };
         return new Reading(design, each);
     }
 
@@ -168,6 +187,97 @@ internal static class UnitReader
         ref int at,
         out Sourced<(int, int)> grid
     ) => TakeGrid(words, ref at, out grid, out _);
+
+    // "4 rounds", "1 round".
+    private static bool TakeRounds(
+        ImmutableArray<Slice> words,
+        ref int at,
+        out Sourced<int> rounds,
+        out bool comma
+    )
+    {
+        comma = false;
+        rounds = default;
+        if (
+            at + 1 >= words.Length
+            || WithoutComma(words[at + 1], out bool ends).Text is not ("rounds" or "round")
+            || !ReadContext.TryCount(words[at].Text, out int count)
+        )
+        {
+            return false;
+        }
+        rounds = new(count, words[at].Span);
+        comma = ends;
+        at += 2;
+        return true;
+    }
+
+    // "center 2", "logs 1 and 1/2": measures up to the comma or the next word that is no part of one.
+    private static NamedMeasures? TakeNamed(
+        ImmutableArray<Slice> words,
+        ref int at,
+        out bool comma,
+        ReadContext context
+    )
+    {
+        comma = false;
+        Sourced<string> word = ReadContext.Sourced(words[at]);
+        at++;
+        var measures = ImmutableArray.CreateBuilder<Sourced<Length>>();
+        bool whole = true;
+        int first = at;
+        while (!comma && at < words.Length)
+        {
+            Slice last = WithoutComma(words[at], out bool ends);
+            bool joins = last.Text == "and";
+            if (!joins && !IsMeasureWord(words, at, last.Text))
+            {
+                break;
+            }
+            comma = ends;
+            at++;
+            bool done =
+                comma
+                || at >= words.Length
+                || words[at].Text == "and"
+                || !IsMeasureWord(words, at, WithoutComma(words[at], out _).Text);
+            if (joins)
+            {
+                first = at;
+            }
+            else if (done)
+            {
+                Slice text = words[first]
+                    .Scalar.Whole.Sub(
+                        words[first].Offset,
+                        last.Offset + last.Length - words[first].Offset
+                    );
+                if (context.Measure(text, word.Value) is { } length)
+                {
+                    measures.Add(new(length, text.Span));
+                }
+                else
+                {
+                    whole = false;
+                }
+            }
+        }
+        // What is no measure has its own message; a word without any is for its kind to say.
+        return whole ? new NamedMeasures(word, measures.ToImmutable()) : null;
+    }
+
+    // A number that does not count rounds, or a unit behind one.
+    private static bool IsMeasureWord(ImmutableArray<Slice> words, int at, string text) =>
+        text.Length > 0
+        && (
+            char.IsDigit(text[0])
+            || text[0] is '½' or '¼' or '¾' or '⅛' or '⅜' or '⅝' or '⅞' or '.' or '-' or '−'
+            || text is "in" or "cm" or "mm" or "inch" or "inches"
+        )
+        && (
+            at + 1 >= words.Length
+            || WithoutComma(words[at + 1], out _).Text is not ("rounds" or "round")
+        );
 
     // "of 1 1/2", "of 1 1/2 in": everything up to the comma.
     private static Sourced<Length>? TakeMeasure(

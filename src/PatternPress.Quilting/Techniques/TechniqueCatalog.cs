@@ -30,6 +30,12 @@ public static class TechniqueCatalog
         new NinePatchPiecedSingly(),
         new CheckerboardStripSets(),
         new CheckerboardPiecedSingly(),
+        new LogCabinCutToLength(),
+        new LogCabinTrimEachRound(),
+        new CourthouseStepsCutToLength(),
+        new CourthouseStepsTrimEachRound(),
+        new HalfLogCabinCutToLength(),
+        new HalfLogCabinTrimEachRound(),
     ];
 
     /// <summary>The keywords, in the same order, for suggestions and the schema.</summary>

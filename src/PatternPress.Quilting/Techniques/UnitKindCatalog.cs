@@ -21,6 +21,9 @@ public static class UnitKindCatalog
         FourPatch.Kind,
         NinePatch.Kind,
         Checkerboard.Kind,
+        LogCabin.Kind,
+        CourthouseSteps.Kind,
+        HalfLogCabin.Kind,
     ];
 
     /// <summary>The keywords, in the same order, for suggestions and the schema.</summary>

@@ -39,9 +39,29 @@ internal static class UnitWords
         UnitDesign design,
         bool places = false,
         bool grid = false,
-        bool measure = false
+        bool measure = false,
+        bool rounds = false
     )
     {
+        if (!rounds && design.Rounds is { } count)
+        {
+            return Problem(
+                kind,
+                count.Span,
+                $"a {kind.Name} has no rounds",
+                $"{count.Value} {(count.Value == 1 ? "round is" : "rounds are")} written"
+            );
+        }
+        if (!rounds && design.Named.Length > 0)
+        {
+            Sourced<string> word = design.Named[0].Word;
+            return Problem(
+                kind,
+                word.Span,
+                $"a {kind.Name} takes no {word.Value}",
+                $"\"{word.Value}\" stands before the parts"
+            );
+        }
         if (!places && design.Places.Length > 0)
         {
             Sourced<string> word = design.Places[0];

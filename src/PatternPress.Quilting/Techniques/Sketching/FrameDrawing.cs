@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
@@ -13,6 +14,9 @@ internal sealed class FrameDrawing
 
     private readonly ImmutableArray<SketchLine>.Builder _lines =
         ImmutableArray.CreateBuilder<SketchLine>();
+
+    private readonly ImmutableArray<SketchLabel>.Builder _labels =
+        ImmutableArray.CreateBuilder<SketchLabel>();
 
     public FrameDrawing Right(Polygon shape, int role) => Shape(shape, role, FabricSide.Right);
 
@@ -51,6 +55,13 @@ internal sealed class FrameDrawing
     public FrameDrawing Line(SketchLineKind kind, Point from, Point to, string? measure = null)
     {
         _lines.Add(new SketchLine(kind, from, to, measure));
+        return this;
+    }
+
+    /// <summary>A number written over what lies at a point.</summary>
+    public FrameDrawing Number(Point at, int number)
+    {
+        _labels.Add(new SketchLabel(at, null, number.ToString(CultureInfo.InvariantCulture)));
         return this;
     }
 
@@ -102,7 +113,11 @@ internal sealed class FrameDrawing
     }
 
     public SketchFrame Done(FrameLink link = FrameLink.None, int count = 1) =>
-        new(_shapes.ToImmutable(), _lines.ToImmutable(), []) { Link = link, Count = count };
+        new(_shapes.ToImmutable(), _lines.ToImmutable(), _labels.ToImmutable())
+        {
+            Link = link,
+            Count = count,
+        };
 
     public static implicit operator Sketch(FrameDrawing drawing) => new([drawing.Done()]);
 }

@@ -43,6 +43,12 @@ internal static class RandomPatterns
             rows: 2 1
             units: {T: "checkerboard 4 x 4, a b", l: rectangle c, b: "rectangle a"}
             """,
+        """
+            map: |
+              L C
+              l H
+            units: {L: "log-cabin upper-right 2 rounds, a b c", C: "courthouse-steps level 1 round, a b c b c", l: "log-cabin counterclockwise lower-left 1 round, a b c", H: "half-log-cabin 3 rounds, a b c b"}
+            """,
     ];
 
     private static readonly Gen<string> Fabric = Pick("A", "B", "C", "D");

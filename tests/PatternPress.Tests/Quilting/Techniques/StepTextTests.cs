@@ -173,6 +173,15 @@ public partial class StepTextTests
                     ["fabrics"] = string.Join(", ", s.Roles.Select(r => fabrics[r])),
                 })
             ),
+            ["rounds"] = new ScriptArray(
+                recipe
+                    .Measures.Keys.Where(name => RoundWidth().IsMatch(name))
+                    .Select(name => new ScriptObject
+                    {
+                        ["number"] = name.Split('-')[1],
+                        ["size"] = recipe.Measures[name].ToString(),
+                    })
+            ),
         };
         var context = new TemplateContext { StrictVariables = true };
         context.PushGlobal(model);
@@ -209,6 +218,9 @@ public partial class StepTextTests
         at.ShouldNotBeNull("the repository's root");
         return Path.Combine(at.FullName, "templates", "en", "techniques");
     }
+
+    [GeneratedRegex("^round-[0-9]+-width$")]
+    private static partial Regex RoundWidth();
 
     [GeneratedRegex("^## (.+)$", RegexOptions.Multiline)]
     private static partial Regex Heading();

@@ -37,6 +37,10 @@ public class TechniqueTests
         ("checkerboard 4 x 4, a b", 1, 1),
         ("checkerboard 5 x 4, a b", 1, 1),
         ("checkerboard 5 x 5, a b", 1, 1),
+        ("log-cabin 2 rounds, a b c", 5, 5),
+        ("log-cabin counterclockwise 1 round, a b c d e", 3, 3),
+        ("courthouse-steps 3 rounds, a b c", 7, 7),
+        ("half-log-cabin 3 rounds, a b c", 4, 4),
     ];
 
     private static readonly Gen<(UnitForm Form, House House)> Sewn = Gen.Select(
@@ -70,6 +74,9 @@ public class TechniqueTests
         "four-patch-pieced-singly",
         "nine-patch-pieced-singly",
         "checkerboard-pieced-singly",
+        "log-cabin-cut-to-length",
+        "courthouse-steps-cut-to-length",
+        "half-log-cabin-cut-to-length",
     ];
 
     [Test]
@@ -118,8 +125,17 @@ public class TechniqueTests
                 {
                     foreach (RolePatch patch in form.Patches)
                     {
-                        RecipePiece piece = recipe.Pieces.First(p => p.Role == patch.Role);
                         Envelope box = Offset(patch, seam).EnvelopeInternal;
+                        // Logs of one fabric are of many lengths.
+                        RecipePiece piece =
+                            recipe.Pieces.FirstOrDefault(p =>
+                                p.Role == patch.Role
+                                && p.Name.StartsWith("log", StringComparison.Ordinal)
+                                && Math.Abs(
+                                    (Double(p.Exactly.Width) * Double(p.Exactly.Height))
+                                        - (box.Width * box.Height)
+                                ) < 1e-9
+                            ) ?? recipe.Pieces.First(p => p.Role == patch.Role);
                         double width = Double(piece.Exactly.Width),
                             height = Double(piece.Exactly.Height);
                         if (
@@ -207,7 +223,13 @@ public class TechniqueTests
                                 recipe.Technique == "half-square-eight-at-a-time"
                                     ? house.Ruler.Step * 2
                                     : house.Ruler.Step;
-                            if (house.Cutting == CuttingStyle.Oversize)
+                            if (
+                                house.Cutting == CuttingStyle.Oversize
+                                || recipe.Technique.EndsWith(
+                                    "-trim-each-round",
+                                    StringComparison.Ordinal
+                                )
+                            )
                             {
                                 most += house.Oversize * 2;
                             }

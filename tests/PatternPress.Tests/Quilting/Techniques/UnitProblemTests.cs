@@ -71,6 +71,46 @@ public class UnitProblemTests
         "corners of 5 in in region G, which is 6 × 4 in (width × height, finished)",
         "make them 4 in at most"
     )]
+    [TestCase(
+        "log-cabin 3 rounds center 2 logs 1 1/2, a b c",
+        "12",
+        "12",
+        "center and logs do not fill the region",
+        "region G is 12 × 12 in (width × height, finished)",
+        "a center of 2 in and 3 rounds of logs make 11 × 11 in: with these logs the center is 3 in, with this center the logs are 1 2/3 in"
+    )]
+    [TestCase(
+        "half-log-cabin 4 rounds logs 3, a b c",
+        "12",
+        "12",
+        "the logs leave no room for a center",
+        "region G is 12 × 12 in (width × height, finished)",
+        "4 rounds of logs take 12 × 12 in; write fewer rounds or narrower logs"
+    )]
+    [TestCase(
+        "courthouse-steps 2 rounds, a b c",
+        "12",
+        "10",
+        "a courthouse steps unit that is not square needs the width of its logs",
+        "region G is 12 × 10 in (width × height, finished)",
+        "write courthouse-steps 2 rounds logs 1, and the center is what is left"
+    )]
+    [TestCase(
+        "log-cabin center 3 logs 2, a b c",
+        "12",
+        "12",
+        "no whole number of rounds fills the region",
+        "region G is 12 × 12 in (width × height, finished)",
+        "each round adds 4 in to a center of 3 in: 2 make 11 in, 3 make 15 in; change center or logs"
+    )]
+    [TestCase(
+        "log-cabin 2 rounds center 12, a b c",
+        "12",
+        "12",
+        "the center leaves no room for logs",
+        "region G is 12 × 12 in (width × height, finished)",
+        "the center is 12 in; make it smaller than 12 in"
+    )]
     public void Regions(
         string unit,
         string width,
@@ -210,6 +250,48 @@ public class UnitProblemTests
         "1 x 4 is written.",
         "write a single row of cells as a rail",
         "1"
+    )]
+    [TestCase(
+        "log-cabin, a b c",
+        "a log cabin needs the number of its rounds",
+        "None is written.",
+        "write log-cabin 4 rounds, or both center and logs",
+        "log-cabin"
+    )]
+    [TestCase(
+        "log-cabin 500 rounds, a b c",
+        "a log cabin has 12 rounds at most",
+        "500 are written.",
+        "write it like this: log-cabin upper-left 4 rounds, hearth light dark",
+        "500"
+    )]
+    [TestCase(
+        "log-cabin 3 rounds, a b c d",
+        "a log cabin of 3 rounds has a part for its center and 1, 2, 4, 6 or 12 for its 12 logs",
+        "4 are written: a, b, c, d.",
+        "write it like this: log-cabin upper-left 4 rounds, hearth light dark",
+        "a b c d"
+    )]
+    [TestCase(
+        "log-cabin 3 rounds, a b on c",
+        "a log cabin lies on no other part",
+        "\"on c\" is written.",
+        "write the center's part first, then those of the logs",
+        "c"
+    )]
+    [TestCase(
+        "log-cabin 3 rounds logs 1 and 2 and 3, a b c",
+        "the logs of a log cabin have one finished width, or two (for the first and the second half of a round), or one for each side",
+        "3 are written.",
+        "write it like this: log-cabin upper-left 4 rounds, hearth light dark",
+        "logs"
+    )]
+    [TestCase(
+        "geese up 2 rounds, a on b",
+        "a flying geese unit has no rounds",
+        "2 rounds are written.",
+        "write it like this: geese up, ray on sky",
+        "2"
     )]
     [TestCase(
         "checkerboard 4 x 1000000, a b",

@@ -45,6 +45,34 @@ internal static class Written
             );
             before.RemoveRange(x - 1, 3);
         }
+        Sourced<int>? rounds = null;
+        int counted = before.FindIndex(w => w.Value is "rounds" or "round");
+        if (counted >= 0)
+        {
+            rounds = new(int.Parse(before[counted - 1].Value), before[counted - 1].Span);
+            before.RemoveRange(counted - 1, 2);
+        }
+        var named = new List<NamedMeasures>();
+        for (int i = before.Count - 1; i >= 0; i--)
+        {
+            if (before[i].Value is not ("center" or "logs"))
+            {
+                continue;
+            }
+            Sourced<string>[] behind = [.. before.Skip(i + 1)];
+            named.Insert(
+                0,
+                new NamedMeasures(
+                    before[i],
+                    [
+                        .. string.Join(' ', behind.Select(w => w.Value))
+                            .Split(" and ", StringSplitOptions.RemoveEmptyEntries)
+                            .Select(number => new Sourced<Length>(Inches(number), behind[0].Span)),
+                    ]
+                )
+            );
+            before.RemoveRange(i, before.Count - i);
+        }
         Sourced<string>? ground = null;
         int on = after.FindIndex(w => w.Value == "on");
         if (on >= 0)
@@ -61,7 +89,11 @@ internal static class Written
             [.. after],
             ground,
             new Span("test", 1, 1, 1, text.Length + 1)
-        );
+        )
+        {
+            Rounds = rounds,
+            Named = [.. named],
+        };
     }
 
     public static DrawnUnit Draw(string text, Length width, Length height)
