@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Proofing.Shapes;
+using PatternPress.Proofing.Ways;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Tables;
@@ -50,6 +51,9 @@ internal sealed class Workbench
 
     /// <summary>Blocks that could be sewn.</summary>
     public Dictionary<(string Coloring, int Number), SewnBlock> Blocks { get; } = [];
+
+    /// <summary>Shapes of the templates that pieces are cut around, by the piece; null where the way of making it knows none.</summary>
+    public Dictionary<string, NeededTemplate?> TemplatesNeeded { get; } = [];
 
     /// <summary>The field inside all borders as sewn; null where it could not be.</summary>
     public (Length Width, Length Height)? Field { get; set; }

@@ -415,6 +415,14 @@ internal static class FigureWords
             _ => count.ToString(System.Globalization.CultureInfo.InvariantCulture),
         };
 
+    /// <param name="shapes">"T1, quarter circle of unit 1".</param>
+    /// <param name="part">"part A1 of 2 across and 1 down", where a shape is divided between pages.</param>
+    public static string TrueScale(ImmutableArray<string> shapes, string? part = null) =>
+        Sentences(
+            $"In true size, to be printed at 100 %: {string.Join("; ", shapes)}{(part is null ? "" : $"; {part}, with marks to join it to the others by")}",
+            "At the foot a square of one inch inside one of five centimetres, to check the scale"
+        );
+
     // The trade's word for a piece by its corners.
     private static string Form(Polygon shape)
     {
@@ -422,11 +430,19 @@ internal static class FigureWords
         bool upright = shape.Corners.Length == 4 && shape.Area == bounds.Area;
         Length longer = Length.Max(bounds.Width, bounds.Height),
             shorter = Length.Min(bounds.Width, bounds.Height);
-        return shape.Corners.Length == 3 ? "triangle"
-            : upright && bounds.Width == bounds.Height ? "square"
-            : upright && longer > shorter * 6 ? "strip"
-            : upright ? "rectangle"
-            : "piece";
+        return !shape.Arcs.IsEmpty
+            ? shape.Corners.Length == 3
+                ? "quarter circle"
+                : "hollow piece"
+            : shape.Corners.Length == 3
+                ? "triangle"
+                : upright && bounds.Width == bounds.Height
+                    ? "square"
+                    : upright && longer > shorter * 6
+                        ? "strip"
+                        : upright
+                            ? "rectangle"
+                            : "piece";
     }
 
     public static string UnitPicture(

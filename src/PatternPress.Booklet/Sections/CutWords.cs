@@ -72,13 +72,20 @@ internal static class CutWords
         );
 
     /// <summary>What is done to a square after it is cut; null for nothing.</summary>
-    public static string? After(PieceCut after, Labels labels) =>
-        after switch
+    public static string? After(CutRow row, SectionContext context)
+    {
+        Labels labels = context.Labels;
+        return row.After switch
         {
             PieceCut.OnceDiagonally => labels["cut-once"],
             PieceCut.TwiceDiagonally => labels["cut-twice"],
+            PieceCut.AroundTemplate => labels.Format(
+                "cut-around",
+                context.Tables.Templates.FirstOrDefault(t => t.Cuts.Contains(row.Id))?.Name
+            ),
             _ => null,
         };
+    }
 
     /// <summary>"Unit 1a".</summary>
     public static string UnitName(string label, Labels labels) =>

@@ -299,7 +299,7 @@ internal sealed class Cutting : Section
             string purpose = many
                 ? CutWords.Purpose(rows[i], rows[end - 1], context)
                 : CutWords.Purpose(rows[i], context);
-            string? after = CutWords.After(rows[i].After, labels);
+            string? after = CutWords.After(rows[i], context);
             about.Add(Cells.Small(after is null ? purpose : $"{purpose}; {after}"));
             i = many ? end : i + 1;
         }

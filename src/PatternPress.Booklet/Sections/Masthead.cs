@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Booklet.Words;
+using PatternPress.Quilting.Tables;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Blocks;
 using PatternPress.Typesetting.Drawings;
@@ -11,6 +12,8 @@ namespace PatternPress.Booklet.Sections;
 internal sealed class Masthead : Section
 {
     public override string Name => "masthead";
+
+    public override bool HasSomethingToSay(PrintedTables tables) => false;
 
     public override ImmutableArray<Block> Build(SectionContext context)
     {

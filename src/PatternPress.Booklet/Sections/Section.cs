@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Quilting.Tables;
 using PatternPress.Typesetting.Blocks;
 
 namespace PatternPress.Booklet.Sections;
@@ -13,6 +14,9 @@ public abstract class Section
 
     /// <summary>Whether it speaks about all other sections and therefore is built last.</summary>
     public virtual bool ComesLast => false;
+
+    /// <summary>Whether it has anything to say about a pattern; decides about documents that are made only where needed.</summary>
+    public virtual bool HasSomethingToSay(PrintedTables tables) => true;
 
     /// <summary>The section's blocks; none where it has nothing to say in this pattern.</summary>
     public abstract ImmutableArray<Block> Build(SectionContext context);

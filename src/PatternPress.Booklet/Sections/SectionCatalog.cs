@@ -26,6 +26,7 @@ public static class SectionCatalog
         new GlossaryPage(),
         new ColoringPage(),
         new Placement(),
+        new TemplatePages(),
     ];
 
     public static IEnumerable<string> Names => All.Select(s => s.Name);

@@ -366,6 +366,7 @@ public sealed class SectionFigures
                     .Corners[first..]
                     .Concat(shape.Corners[..first])
                     .Select(c => $"{c.X.Inches},{c.Y.Inches}")
+                    .Concat(shape.Arcs.Select(a => $"{a.Center.X.Inches},{a.Center.Y.Inches}"))
             );
         }
     }
@@ -378,6 +379,22 @@ public sealed class SectionFigures
         );
         return part?.Unit ?? part?.Cut ?? region.Design.Letter;
     }
+
+    /// <summary>A template in true size.</summary>
+    internal TrueScaleShape Template(
+        string name,
+        string told,
+        PieceTemplate template,
+        ImmutableArray<string> lines
+    ) => TemplateShape.Draw(name, told, template, lines, palette.Value.Style);
+
+    /// <summary>Sheets of shapes in true size.</summary>
+    internal ImmutableArray<TrueScaleSheet.Sheet> TrueScale(
+        IEnumerable<TrueScaleShape> shapes,
+        TrueScaleSheet.SheetWords words,
+        Points width,
+        Points height
+    ) => TrueScaleSheet.Draw(shapes, palette.Value.Style, words, new FigureRoom(width, height));
 
     private static Figure Set(Picture picture) => new(picture.Drawing, picture.AltText);
 

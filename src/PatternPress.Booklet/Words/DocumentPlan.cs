@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PatternPress.Booklet.Sections;
 using PatternPress.Quilting.Rules;
+using PatternPress.Quilting.Tables;
 using PatternPress.Source.Diagnostics;
 using PatternPress.Source.Shapes;
 using PatternPress.Source.Syntax;
@@ -32,6 +33,16 @@ public sealed record DocumentPlan(
 
     /// <summary>Whether a build makes it only when it is asked for by name.</summary>
     public bool OnRequest { get; init; }
+
+    /// <summary>Whether a build makes it only for patterns that one of its sections has something to say about.</summary>
+    public bool WhereNeeded { get; init; }
+
+    /// <summary>Whether a pattern has it.</summary>
+    public bool IsNeeded(PrintedTables tables) =>
+        !WhereNeeded
+        || Sections.Any(name =>
+            SectionCatalog.Find(name) is { } section && section.HasSomethingToSay(tables)
+        );
 
     /// <summary>Reads the list; unknown sections are reported and left out.</summary>
     /// <param name="looks">The variants of the looks that a document may name.</param>
@@ -103,6 +114,7 @@ public sealed record DocumentPlan(
         )
         {
             OnRequest = Is("made", "on-request"),
+            WhereNeeded = Is("made", "where-needed"),
             Printing = new Printing
             {
                 Looks = variant?.Value ?? "",
@@ -155,7 +167,11 @@ public sealed record DocumentPlan(
                     new Key("covered", YesOrNo()),
                     new Key(
                         "made",
-                        new ChoiceShape("when it is made", "", ["always", "on-request"])
+                        new ChoiceShape(
+                            "when it is made",
+                            "",
+                            ["always", "where-needed", "on-request"]
+                        )
                     ),
                     new Key("looks", new TextShape("a variant of the looks", "")),
                     new Key("pages", new ChoiceShape("the size of pages", "", ["whole", "half"])),

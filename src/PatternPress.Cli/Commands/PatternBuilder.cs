@@ -103,7 +103,7 @@ internal sealed class PatternBuilder(
         return
         [
             .. composer
-                .Plans.Where(Wanted)
+                .Plans.Where(plan => Wanted(plan) && plan.IsNeeded(manuscript.Tables))
                 .SelectMany(plan => papers.Select(paper => (Plan: plan, Paper: paper)))
                 .AsParallel()
                 .AsOrdered()

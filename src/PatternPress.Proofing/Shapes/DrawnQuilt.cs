@@ -71,7 +71,7 @@ internal sealed class DrawnQuilt
             [
                 .. place
                     .PatchesInFrame()
-                    .Select(patch => SewnPatch.Of(patch.Fabric, patch.Shape.MoveBy(by).Corners)),
+                    .Select(patch => SewnPatch.Of(patch.Fabric, patch.Shape.MoveBy(by))),
             ];
             _patches.Add(key, patches);
         }

@@ -31,6 +31,40 @@ internal sealed class SewnPatch : IEquatable<SewnPatch>
 
     public ImmutableArray<Point> Corners { get; }
 
+    /// <summary>Edges that are quarters of circles, by the corner they begin at.</summary>
+    public ImmutableArray<QuarterArc> Arcs { get; private init; } = [];
+
+    /// <param name="shape">Clockwise; may have arcs.</param>
+    public static SewnPatch Of(string fabric, Polygon shape)
+    {
+        if (shape.Arcs.IsEmpty)
+        {
+            return Of(fabric, shape.Corners);
+        }
+        int first = 0;
+        for (int i = 1; i < shape.Corners.Length; i++)
+        {
+            int order = shape.Corners[i].Y.CompareTo(shape.Corners[first].Y);
+            if (order < 0 || (order == 0 && shape.Corners[i].X < shape.Corners[first].X))
+            {
+                first = i;
+            }
+        }
+        int count = shape.Corners.Length;
+        return new SewnPatch(fabric, [.. shape.Corners.Skip(first), .. shape.Corners.Take(first)])
+        {
+            Arcs =
+            [
+                .. shape
+                    .Arcs.Select(arc => new QuarterArc(
+                        (arc.Edge + count - first) % count,
+                        arc.Center
+                    ))
+                    .OrderBy(arc => arc.Edge),
+            ],
+        };
+    }
+
     public static SewnPatch Of(string fabric, Rect place) =>
         new(
             fabric,
@@ -72,13 +106,17 @@ internal sealed class SewnPatch : IEquatable<SewnPatch>
         other is not null
         && _hash == other._hash
         && Fabric == other.Fabric
-        && Corners.AsSpan().SequenceEqual(other.Corners.AsSpan());
+        && Corners.AsSpan().SequenceEqual(other.Corners.AsSpan())
+        && Arcs.AsSpan().SequenceEqual(other.Arcs.AsSpan());
 
     public override bool Equals(object? obj) => Equals(obj as SewnPatch);
 
     public override int GetHashCode() => _hash;
 
-    public override string ToString() => $"{Fabric} {string.Join(" ", Corners)}";
+    public override string ToString() =>
+        Arcs.IsEmpty
+            ? $"{Fabric} {string.Join(" ", Corners)}"
+            : $"{Fabric} {string.Join(" ", Corners)}, round about {string.Join(", ", Arcs.Select(arc => arc.Center))}";
 
     private static bool Straight(Point a, Point b, Point c)
     {

@@ -30,6 +30,6 @@ internal sealed record SewnBlock(
     /// <summary>The patches when the block is turned, measured from the upper left corner of its place.</summary>
     public IEnumerable<SewnPatch> Turned(Turn turn) =>
         Patches.Select(patch =>
-            SewnPatch.Of(patch.Fabric, patch.Shape.Turned(turn, Width, Height).Corners)
+            SewnPatch.Of(patch.Fabric, patch.Shape.Turned(turn, Width, Height))
         );
 }

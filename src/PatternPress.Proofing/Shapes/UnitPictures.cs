@@ -65,6 +65,21 @@ internal static class UnitPictures
         ];
     }
 
+    /// <summary>Role 0 is the quarter circle about the upper left corner, role 1 what is left of the square.</summary>
+    public static ImmutableArray<UnitPatch> QuarterCircle(Length side, Length radius)
+    {
+        Length o = Length.Zero;
+        UnitPatch pie = Patch(0, (o, o), (radius, o), (o, radius)),
+            rest = Patch(1, (o, radius), (radius, o), (side, o), (side, side), (o, side));
+        return [Rounded(pie, 1), Rounded(rest, 0)];
+
+        static UnitPatch Rounded(UnitPatch patch, int edge) =>
+            patch with
+            {
+                Shape = patch.Shape with { Arcs = [new QuarterArc(edge, Point.Origin)] },
+            };
+    }
+
     public static ImmutableArray<UnitPatch> Grid(
         ImmutableArray<ImmutableArray<int>> rows,
         Length width,

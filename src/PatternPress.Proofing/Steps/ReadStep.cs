@@ -137,6 +137,13 @@ internal sealed class ReadStep
                 }
             }
         }
+        foreach (TemplateTable template in tables.Templates)
+        {
+            if (Lacks(template.BySize.Length))
+            {
+                Columns("templates", template.Name, template.BySize.Length);
+            }
+        }
         foreach (BlockRow row in tables.Blocks)
         {
             if (Lacks(row.BySize.Length))

@@ -115,6 +115,7 @@ internal sealed class UnitStep
         Measures(plan);
         Leftovers(plan);
         Picture(plan);
+        Templates(plan);
         _bench.Units[_row.Label] = new SewnUnit(
             _cell.FinishedWidth,
             _cell.FinishedHeight,
@@ -151,6 +152,7 @@ internal sealed class UnitStep
             usable,
             Corner(),
             _bench.House.Ruler
+            _cell.Measures.FirstOrDefault(measure => measure.Name == "radius")?.Value ?? Length.Zero
         );
     }
 
@@ -395,6 +397,7 @@ internal sealed class UnitStep
                 {
                     PieceCut.OnceDiagonally => "a piece cut once diagonally",
                     PieceCut.TwiceDiagonally => "a piece cut twice diagonally",
+                    PieceCut.AroundTemplate => "a piece cut around a template",
                     _ => "a piece",
                 };
     }
@@ -493,6 +496,11 @@ internal sealed class UnitStep
         {
             expected["segment"] = set.Segment;
         }
+        // What the templates are drawn with; they are compared with it in a step of their own.
+        if (!plan.Templates.IsEmpty)
+        {
+            expected["radius"] = Order().Radius;
+        }
         foreach (NamedLength measure in _cell.Measures)
         {
             if (_bench.Notes.Ok(expected.Remove(measure.Name, out Length value)))
@@ -569,7 +577,22 @@ internal sealed class UnitStep
             Wrong("picture", $"{missing}", $"the steps make {extra}");
         }
 
-        static SewnPatch Of(Polygon shape, int role) => SewnPatch.Of($"{role}", shape.Corners);
+        static SewnPatch Of(Polygon shape, int role) => SewnPatch.Of($"{role}", shape);
+    }
+
+    // The shapes that the pieces are cut to, each beside the piece that is cut into it.
+    private void Templates(WayPlan plan)
+    {
+        foreach (UnitPiece piece in _cell.Pieces)
+        {
+            if (piece.After == PieceCut.AroundTemplate)
+            {
+                _bench.TemplatesNeeded.TryAdd(
+                    piece.Cut,
+                    plan.Templates.FirstOrDefault(template => template.Piece == piece.Name)
+                );
+            }
+        }
     }
 
     private string Of(UnitPiece piece) => $"{piece.Name} of {Fabric(piece.Role)}";

@@ -11,6 +11,7 @@ namespace PatternPress.Proofing.Ways;
 /// <param name="StripLength">Of strips of the narrowest of its fabrics.</param>
 /// <param name="Corner">Finished leg of a flipped corner; zero for other kinds.</param>
 /// <param name="Ruler">The marks that sizes are read off at.</param>
+/// <param name="Radius">Finished radius of a quarter circle; zero for other kinds.</param>
 internal sealed record UnitOrder(
     string Variant,
     Length Width,
@@ -20,4 +21,5 @@ internal sealed record UnitOrder(
     Length StripLength,
     Length Corner,
     Ruler Ruler
+    Length Radius
 );

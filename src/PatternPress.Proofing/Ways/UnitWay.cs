@@ -22,6 +22,7 @@ internal sealed record UnitWay(string Keyword, string Kind, Func<UnitOrder, WayP
         RailWays.All,
         PlainWays.All,
         LogWays.All,
+        CurveWays.All,
     }
         .SelectMany(ways => ways)
         .ToDictionary(way => way.Keyword);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PatternPress.Proofing.Shapes;
 using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Geometry;
 
 namespace PatternPress.Proofing.Ways;
 
@@ -20,6 +21,9 @@ internal sealed record WayPlan(
     /// <summary>Height of a segment that is cut from a strip set: what its side must show.</summary>
     public PieceSide Segment { get; init; }
 
+    /// <summary>Shapes that pieces are cut to around templates.</summary>
+    public ImmutableArray<NeededTemplate> Templates { get; init; } = [];
+
     /// <summary>Corners stitched and flipped for one batch.</summary>
     public int Flips { get; init; }
 
@@ -38,3 +42,15 @@ internal sealed record WayPlan(
 /// <param name="Roles">Whose fabric each is.</param>
 /// <param name="PerUnit">Segments of it in a unit.</param>
 internal sealed record NeededSet(ImmutableArray<int> Roles, int PerUnit);
+
+/// <summary>What the template of a piece must show.</summary>
+/// <param name="Piece">As the steps call it.</param>
+/// <param name="Seam">The finished shape.</param>
+/// <param name="Cut">With its seam allowance.</param>
+/// <param name="Notches">Where each mark meets the seam line and the cut line.</param>
+internal sealed record NeededTemplate(
+    string Piece,
+    Polygon Seam,
+    Polygon Cut,
+    ImmutableArray<(Point OnSeam, Point OnCut)> Notches
+);

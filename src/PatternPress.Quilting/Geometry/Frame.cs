@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 
 namespace PatternPress.Quilting.Geometry;
@@ -32,14 +33,18 @@ public readonly record struct Frame(Point Origin, bool OnPoint)
         {
             return shape;
         }
-        var corners = System.Collections.Immutable.ImmutableArray.CreateBuilder<Point>(
-            shape.Corners.Length
-        );
+        var corners = ImmutableArray.CreateBuilder<Point>(shape.Corners.Length);
         foreach (Point corner in shape.Corners)
         {
             corners.Add(ToQuilt(corner));
         }
-        return new Polygon(corners.MoveToImmutable());
+        Frame frame = this;
+        return new Polygon(corners.MoveToImmutable())
+        {
+            Arcs = shape.Arcs.IsEmpty
+                ? shape.Arcs
+                : [.. shape.Arcs.Select(arc => arc with { Center = frame.ToQuilt(arc.Center) })],
+        };
     }
 
     public Frame MovedBy(Point by) => this with { Origin = Origin + by };

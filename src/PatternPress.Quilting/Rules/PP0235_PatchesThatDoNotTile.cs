@@ -118,9 +118,9 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
         }
         Area gap = whole.Area - covered;
         // Inside the whole and nowhere twice: then only a gap can be left.
-        return gap.SquareInches.Sign == 0
+        return gap.Sign == 0
             ? null
-            : $"{gap.SquareInches.ToDouble():0.####} of {whole.Area.SquareInches.ToDouble():0.####} sq in are not covered";
+            : $"{gap.ToDouble():0.####} of {whole.Area.ToDouble():0.####} sq in are not covered";
     }
 
     /// <summary>A shape and the lines between which it lies.</summary>
@@ -153,7 +153,10 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
             }
             Polygon one = Outline ?? ToPolygon(),
                 two = other.Outline ?? other.ToPolygon();
-            return Separated(one, two) || Separated(two, one);
+            return Separated(one, two)
+                || Separated(two, one)
+                || Circled(one, two)
+                || Circled(two, one);
         }
 
         private Polygon ToPolygon() => new Rect(Left, Top, Right - Left, Bottom - Top).ToPolygon();
@@ -198,16 +201,74 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
         return null;
     }
 
-    // Convex shapes share no area exactly when an edge of one has all of the other on its outer side. All patches are
-    // convex: triangles, squares, rectangles, trapezoids.
+    // A shape that bulges in an arc lies within the arc's circle, a shape hollowed by the same arc outside of it: the corners of
+    // the first are no farther from the center than the arc, those of the other no nearer, and so are its straight edges.
+    private static bool Circled(Polygon inner, Polygon outer)
+    {
+        foreach (QuarterArc arc in inner.Arcs)
+        {
+            if (
+                !arc.IsConvex(inner)
+                || !outer.Arcs.Any(a => a.Center == arc.Center && !a.IsConvex(outer))
+            )
+            {
+                continue;
+            }
+            Exact square = arc.RadiusSquared(inner);
+            if (
+                inner.Arcs.Length == 1
+                && inner.Corners.All(c => Between(arc.Center, c) <= square)
+                && Enumerable.Range(0, outer.Corners.Length).All(IsOutside)
+            )
+            {
+                return true;
+            }
+
+            bool IsOutside(int edge)
+            {
+                Point from = outer.Corners[edge],
+                    to = outer.Corners[(edge + 1) % outer.Corners.Length];
+                if (outer.Arcs.Any(a => a.Edge == edge))
+                {
+                    return Between(arc.Center, from) >= square;
+                }
+                // The nearest place of the edge is one of its ends unless both lie on the far side of the foot.
+                Exact ahead = Along(from, to, arc.Center),
+                    behind = Along(to, from, arc.Center);
+                if (ahead.Sign <= 0 || behind.Sign <= 0)
+                {
+                    return Between(arc.Center, from) >= square && Between(arc.Center, to) >= square;
+                }
+                Exact cross =
+                    ((to.X - from.X).Inches * (arc.Center.Y - from.Y).Inches)
+                    - ((to.Y - from.Y).Inches * (arc.Center.X - from.X).Inches);
+                return cross * cross >= square * Between(from, to);
+            }
+        }
+        return false;
+
+        static Exact Between(Point a, Point b) => Along(a, b, b);
+
+        // The part of the way from one point to another that leads toward a third, times its length.
+        static Exact Along(Point from, Point to, Point other) =>
+            ((to.X - from.X).Inches * (other.X - from.X).Inches)
+            + ((to.Y - from.Y).Inches * (other.Y - from.Y).Inches);
+    }
+
+    // Convex shapes share no area exactly when an edge of one has all of the other on its outer side. All patches but
+    // curved ones are convex: triangles, squares, rectangles, trapezoids.
     private static bool Separated(Polygon one, Polygon other)
     {
         for (int i = 0; i < one.Corners.Length; i++)
         {
+            if (one.Arcs.Any(arc => arc.Edge == i))
+            {
+                continue;
+            }
             Point from = one.Corners[i],
                 along = one.Corners[(i + 1) % one.Corners.Length] - from;
             bool outside = true;
-            foreach (Point corner in other.Corners)
+            foreach (Point corner in Around(other))
             {
                 Point to = corner - from;
                 Exact side = (along.X.Inches * to.Y.Inches) - (along.Y.Inches * to.X.Inches);
@@ -220,4 +281,18 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
         }
         return false;
     }
+
+    // The corners, and for each arc that bulges the point where the circle's tangents at its ends meet.
+    private static IEnumerable<Point> Around(Polygon shape) =>
+        shape.Arcs.IsEmpty
+            ? shape.Corners
+            : shape.Corners.Concat(
+                shape
+                    .Arcs.Where(arc => arc.IsConvex(shape))
+                    .Select(arc =>
+                        shape.Corners[arc.Edge]
+                        + shape.Corners[(arc.Edge + 1) % shape.Corners.Length]
+                        - arc.Center
+                    )
+            );
 }

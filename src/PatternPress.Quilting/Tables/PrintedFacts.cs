@@ -18,6 +18,7 @@ public static class PrintedFacts
         writer.Scraps();
         writer.Cutting();
         writer.Units();
+        writer.Templates();
         writer.Blocks();
         writer.Placement();
         writer.Sashing();
@@ -293,6 +294,29 @@ public static class PrintedFacts
             foreach (NamedLength measure in cell.Measures)
             {
                 Measure(measure.Name, measure.Value);
+            }
+        }
+
+        public void Templates()
+        {
+            _table = "templates";
+            foreach (TemplateTable template in tables.Templates)
+            {
+                (_row, _size) = (template.Name, "");
+                Text("piece", template.Piece);
+                BySize(
+                    template.BySize,
+                    cell =>
+                    {
+                        for (int i = 0; i < cell.Counts.Length; i++)
+                        {
+                            Count($"pieces of {template.Cuts[i]}", cell.Counts[i]);
+                        }
+                        Geometry.Rect bounds = cell.Shape.Cut.Bounds;
+                        Measure("width of the cut line", bounds.Width);
+                        Measure("height of the cut line", bounds.Height);
+                    }
+                );
             }
         }
 

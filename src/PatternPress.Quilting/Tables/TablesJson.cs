@@ -56,6 +56,10 @@ public sealed class TablesJson
         Scraps();
         Array("cutting", _tables.Cutting, Cutting);
         Array("units", _tables.Units, Unit);
+        if (!_tables.Templates.IsEmpty)
+        {
+            Array("templates", _tables.Templates, Template);
+        }
         Array("blocks", _tables.Blocks, Block);
         Array("placement", _tables.Placement, Placement);
         Array("sashing", _tables.Sashing, Sashing);
@@ -200,6 +204,10 @@ public sealed class TablesJson
                         _ => 0,
                     }
                 );
+                if (row.After == Techniques.PieceCut.AroundTemplate)
+                {
+                    _json.WriteBoolean("aroundTemplate", true);
+                }
                 _json.WriteBoolean("wholeStrip", row.WholeStrip);
                 Uses(row.Uses);
                 BySize(
@@ -289,6 +297,51 @@ public sealed class TablesJson
                 BySize("bySize", row.BySize, UnitCell);
             }
         );
+    }
+
+    private void Template(TemplateTable template)
+    {
+        Text("name", template.Name);
+        Count("unit", template.Unit);
+        Text("piece", template.Piece);
+        Texts("ids", template.Cuts);
+        BySize(
+            "bySize",
+            template.BySize,
+            cell =>
+            {
+                _json.WriteStartArray("counts");
+                foreach (long count in cell.Counts)
+                {
+                    _json.WriteNumberValue(count);
+                }
+                _json.WriteEndArray();
+                Outline("seam", cell.Shape.Seam);
+                Outline("cut", cell.Shape.Cut);
+            }
+        );
+    }
+
+    // Corners in order; an edge that is a quarter of a circle has its center beside the corner it begins at.
+    private void Outline(string name, Polygon shape)
+    {
+        _json.WriteStartArray(name);
+        for (int i = 0; i < shape.Corners.Length; i++)
+        {
+            _json.WriteStartObject();
+            Measure("x", shape.Corners[i].X);
+            Measure("y", shape.Corners[i].Y);
+            foreach (QuarterArc arc in shape.Arcs)
+            {
+                if (arc.Edge == i)
+                {
+                    Measure("centerX", arc.Center.X);
+                    Measure("centerY", arc.Center.Y);
+                }
+            }
+            _json.WriteEndObject();
+        }
+        _json.WriteEndArray();
     }
 
     private void UnitCell(UnitCell cell)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Techniques;
 
@@ -33,6 +34,7 @@ public sealed class TablesText
         {
             Unit(unit);
         }
+        Templates();
         Blocks();
         foreach (PlacementChart chart in _tables.Placement)
         {
@@ -243,6 +245,43 @@ public sealed class TablesText
     private static string[] Cells(string name, UnitRow row, Func<UnitCell, string> text) =>
         [name, .. row.BySize.Select(cell => cell is null ? "-" : text(cell))];
 
+    private void Templates()
+    {
+        foreach (TemplateTable template in _tables.Templates)
+        {
+            Head($"Template {template.Name}: {template.Piece} of unit {template.Unit}");
+            for (int i = 0; i < template.BySize.Length; i++)
+            {
+                if (template.BySize[i] is not { } cell)
+                {
+                    continue;
+                }
+                string counts = string.Join(
+                    ", ",
+                    template.Cuts.Select((cut, n) => $"{cell.Counts[n]} {cut}")
+                );
+                _text.Append(
+                    $"{_tables.Sizes[i].Key}: {counts}\n  sewn {Outline(cell.Shape.Seam)}\n  cut {Outline(cell.Shape.Cut)}\n"
+                );
+            }
+        }
+    }
+
+    private string Outline(Polygon shape) =>
+        string.Join(
+            " ",
+            shape.Corners.Select(
+                (corner, i) =>
+                    $"({L(corner.X)}, {L(corner.Y)})"
+                    + (
+                        shape.Arcs.FirstOrDefault(arc => arc.Edge == i) is var arc
+                        && shape.Arcs.Any(a => a.Edge == i)
+                            ? $" round ({L(arc.Center.X)}, {L(arc.Center.Y)}) to"
+                            : ""
+                    )
+            )
+        );
+
     private void Blocks()
     {
         Head("Blocks");
@@ -442,6 +481,7 @@ public sealed class TablesText
         {
             PieceCut.OnceDiagonally => " cut once diagonally",
             PieceCut.TwiceDiagonally => " cut twice diagonally",
+            PieceCut.AroundTemplate => " cut around a template",
             _ => "",
         };
 

@@ -14,6 +14,7 @@ public static class Tabulator
         Pattern pattern = making.Pattern;
         ImmutableArray<SizeMaking> sizes = making.Sizes;
         ImmutableArray<CuttingTable> cutting = CuttingTabulator.Tabulate(making);
+        ImmutableArray<UnitTable> units = UnitTabulator.Tabulate(making);
         return new PrintedTables(
             pattern.Id,
             pattern.Info.Title.Value,
@@ -28,7 +29,7 @@ public static class Tabulator
                 [.. sizes.Select(FinishingTabulator.Batting)]
             ),
             cutting,
-            UnitTabulator.Tabulate(making),
+            units,
             BlockTabulator.Tabulate(making),
             [.. sizes.Select(BlockTabulator.ChartOf)],
             SashingTabulator.Tabulate(making),
@@ -36,6 +37,7 @@ public static class Tabulator
             BorderTabulator.Tabulate(making),
             [.. sizes.Select(FinishingTabulator.Binding)],
             [.. sizes.Select(FinishingTabulator.Backing)],
+            TemplateTabulator.Tabulate(units, making),
             SubstituteOf(making),
             ScrapTabulator.Tabulate(making, cutting)
         );

@@ -52,4 +52,27 @@ internal readonly record struct CutSize(Length Exactly, Length Cut)
             PieceCut.None,
             false
         );
+
+    /// <summary>A piece cut around a template: first the rectangle that holds it.</summary>
+    public static RecipePiece Around(
+        string name,
+        int role,
+        int count,
+        PieceTemplate template,
+        House house
+    )
+    {
+        var outline = Cutting.Planning.OutlinePiece.Of(template.Cut, eitherGrain: true);
+        return Rectangle(
+            name,
+            role,
+            count,
+            Close(outline.Width, house),
+            Close(outline.Height, house)
+        ) with
+        {
+            Cut = PieceCut.AroundTemplate,
+            Template = template,
+        };
+    }
 }

@@ -77,7 +77,11 @@ public sealed record RecipePiece(
     int Count,
     PieceCut Cut,
     bool WholeStrip
-);
+)
+{
+    /// <summary>The shape it is cut to around a template; null for pieces that a ruler cuts.</summary>
+    public PieceTemplate? Template { get; init; }
+}
 
 /// <summary>What is done to a square before it is sewn.</summary>
 public enum PieceCut
@@ -89,6 +93,9 @@ public enum PieceCut
 
     /// <summary>Cut corner to corner both ways: four quarter-square triangles.</summary>
     TwiceDiagonally,
+
+    /// <summary>Cut along a template laid on it: one piece.</summary>
+    AroundTemplate,
 }
 
 /// <summary>Strips sewn side by side and cut across into segments, each a row of a unit.</summary>

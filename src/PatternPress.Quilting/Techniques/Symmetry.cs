@@ -58,6 +58,6 @@ public sealed record Symmetry(Turn Turn, ImmutableArray<int> RoleAt)
                 first = i;
             }
         }
-        return new Polygon([.. corners[first..], .. corners[..first]]);
+        return polygon.FromCorner(first);
     }
 }

@@ -36,6 +36,7 @@ public static class TechniqueCatalog
         new CourthouseStepsTrimEachRound(),
         new HalfLogCabinCutToLength(),
         new HalfLogCabinTrimEachRound(),
+        new QuarterCircleTemplates(),
     ];
 
     /// <summary>The keywords, in the same order, for suggestions and the schema.</summary>

@@ -24,6 +24,7 @@ public static class UnitKindCatalog
         LogCabin.Kind,
         CourthouseSteps.Kind,
         HalfLogCabin.Kind,
+        QuarterCircle.Kind,
     ];
 
     /// <summary>The keywords, in the same order, for suggestions and the schema.</summary>

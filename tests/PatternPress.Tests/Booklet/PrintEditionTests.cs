@@ -46,7 +46,7 @@ public sealed class PrintEditionTests
         BookletTemplates
             .Templates.Documents.Where(plan => !plan.OnRequest)
             .Select(plan => plan.Key)
-            .ShouldBe(["booklet", "requirements", "placement"]);
+            .ShouldBe(["booklet", "requirements", "placement", "templates"]);
 
     [TestCaseSource(nameof(Patterns))]
     public void Without_colour_no_operator_of_any_page_sets_one(string id)

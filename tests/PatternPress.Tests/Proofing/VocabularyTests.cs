@@ -22,7 +22,9 @@ public sealed class VocabularyTests
         "Finishing.BattingPackage",
         "Techniques.DrawnUnit",
         "Techniques.Leftover",
+        "Techniques.Notch",
         "Techniques.PieceCut",
+        "Techniques.PieceTemplate",
         "Techniques.RolePatch",
         "Techniques.UnitForm",
     ];

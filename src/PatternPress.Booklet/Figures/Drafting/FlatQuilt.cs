@@ -106,7 +106,8 @@ internal sealed class FlatQuilt
     public static Spot ToSpot(Point point) =>
         new(point.X.Inches.ToDouble(), point.Y.Inches.ToDouble());
 
-    public static Spot[] ToSpots(Polygon shape) => [.. shape.Corners.Select(ToSpot)];
+    /// <summary>The corners, and places along edges that are arcs.</summary>
+    public static Spot[] ToSpots(Polygon shape) => [.. shape.Straightened().Corners.Select(ToSpot)];
 
     /// <summary>A block's edge in the quilt.</summary>
     public static Spot[] OutlineOf(BlockPlace place) =>

@@ -20,8 +20,9 @@ internal readonly record struct Edge(
 
     public static IEnumerable<Edge> Of(Patch patch)
     {
-        Point last = patch.Shape.Corners[^1];
-        foreach (Point corner in patch.Shape.Corners)
+        Polygon shape = patch.Shape.Straightened();
+        Point last = shape.Corners[^1];
+        foreach (Point corner in shape.Corners)
         {
             yield return new Edge(
                 last.X.Inches.ToDouble(),

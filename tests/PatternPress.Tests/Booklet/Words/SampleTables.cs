@@ -50,7 +50,8 @@ internal static class SampleTables
             [],
             [],
             [null, null],
-            [null, null]
+            [null, null],
+            []
         );
 
     private static SizeColumn Size(

@@ -67,6 +67,8 @@ public class UnitKindTests
         ("half-log-cabin 5 rounds, core light dark", 1, 1),
         ("half-log-cabin upper-right counterclockwise 3 rounds, core a b c", 1, 1),
         ("half-log-cabin lower-left 1 round logs 1/16, core a", 3, 2),
+        ("quarter-circle upper-left, a on b", 1, 1),
+        ("quarter-circle lower-right, a on b", 1, 1),
     ];
 
     private static readonly Gen<Length> Cell = Gen.Select(
@@ -97,7 +99,7 @@ public class UnitKindTests
                 Area sum = Area.Zero;
                 foreach ((Polygon shape, _) in patches)
                 {
-                    shape.Area.SquareInches.Sign.ShouldBe(1, "clockwise, and not empty");
+                    shape.Area.Sign.ShouldBe(1, "clockwise, and not empty");
                     sum += shape.Area;
                 }
                 sum.ShouldBe(unit.Width * unit.Height);
@@ -337,10 +339,9 @@ public class UnitKindTests
     {
         Coordinate[] ring =
         [
-            .. polygon.Corners.Select(c => new Coordinate(
-                c.X.Inches.ToDouble(),
-                c.Y.Inches.ToDouble()
-            )),
+            .. polygon
+                .Straightened()
+                .Corners.Select(c => new Coordinate(c.X.Inches.ToDouble(), c.Y.Inches.ToDouble())),
         ];
         return new GeometryFactory().CreatePolygon([.. ring, ring[0]]);
     }
