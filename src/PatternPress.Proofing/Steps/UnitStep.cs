@@ -151,7 +151,7 @@ internal sealed class UnitStep
             _bench.Seam,
             usable,
             Corner(),
-            _bench.House.Ruler
+            _bench.House.Ruler,
             _cell.Measures.FirstOrDefault(measure => measure.Name == "radius")?.Value ?? Length.Zero
         );
     }
@@ -495,11 +495,6 @@ internal sealed class UnitStep
         foreach (StripSetRow set in _cell.StripSets)
         {
             expected["segment"] = set.Segment;
-        }
-        // What the templates are drawn with; they are compared with it in a step of their own.
-        if (!plan.Templates.IsEmpty)
-        {
-            expected["radius"] = Order().Radius;
         }
         foreach (NamedLength measure in _cell.Measures)
         {

@@ -25,6 +25,7 @@ internal static class CurveWays
             UnitPictures.QuarterCircle(side, radius)
         )
         {
+            Measures = new Dictionary<string, Length> { ["radius"] = radius },
             Templates =
             [
                 Template(

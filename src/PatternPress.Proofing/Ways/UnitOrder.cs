@@ -20,6 +20,6 @@ internal sealed record UnitOrder(
     Length Seam,
     Length StripLength,
     Length Corner,
-    Ruler Ruler
+    Ruler Ruler,
     Length Radius
 );

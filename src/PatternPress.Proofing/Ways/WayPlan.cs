@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using PatternPress.Proofing.Shapes;
-using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Geometry;
+using PatternPress.Quilting.Measures;
 
 namespace PatternPress.Proofing.Ways;
 

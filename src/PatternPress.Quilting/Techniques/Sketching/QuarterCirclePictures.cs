@@ -40,9 +40,7 @@ internal sealed class QuarterCirclePictures(UnitForm form, House house)
     public Sketch Pinned()
     {
         var tangent = new SlantLine(1, 1, _middle.X + _middle.Y);
-        return new FrameDrawing()
-            .Right(_pie.Straightened(), 0)
-            .Wrong(tangent.Mirror(_ground.Straightened()), 1);
+        return new FrameDrawing().Right(_pie, 0).Wrong(tangent.Mirror(_ground), 1);
     }
 
     /// <summary>The seam on the wrong side of the unit.</summary>
@@ -82,8 +80,7 @@ internal sealed class QuarterCirclePictures(UnitForm form, House house)
 
     private FrameDrawing Opened() => new FrameDrawing().Right(Sewn(0), 0).Right(Sewn(1), 1);
 
-    private static FrameDrawing Piece(Polygon cut, int role) =>
-        new FrameDrawing().Right(cut.Straightened(), role);
+    private static FrameDrawing Piece(Polygon cut, int role) => new FrameDrawing().Right(cut, role);
 
     private FrameDrawing Square(Polygon cut, int role)
     {
@@ -101,30 +98,28 @@ internal sealed class QuarterCirclePictures(UnitForm form, House house)
         Length o = Length.Zero,
             r = form.Measure,
             outer = form.Width + _seam;
-        Polygon shape =
-            role == 0
-                ? new Polygon([
-                    new(-_seam, -_seam),
-                    new(r, -_seam),
-                    new(r, o),
-                    new(o, r),
-                    new(-_seam, r),
-                ])
-                {
-                    Arcs = [new QuarterArc(2, Point.Origin)],
-                }
-                : new Polygon([
-                    new(r, -_seam),
-                    new(outer, -_seam),
-                    new(outer, outer),
-                    new(-_seam, outer),
-                    new(-_seam, r),
-                    new(o, r),
-                    new(r, o),
-                ])
-                {
-                    Arcs = [new QuarterArc(5, Point.Origin)],
-                };
-        return shape.Straightened();
+        return role == 0
+            ? new Polygon([
+                new(-_seam, -_seam),
+                new(r, -_seam),
+                new(r, o),
+                new(o, r),
+                new(-_seam, r),
+            ])
+            {
+                Arcs = [new QuarterArc(2, Point.Origin)],
+            }
+            : new Polygon([
+                new(r, -_seam),
+                new(outer, -_seam),
+                new(outer, outer),
+                new(-_seam, outer),
+                new(-_seam, r),
+                new(o, r),
+                new(r, o),
+            ])
+            {
+                Arcs = [new QuarterArc(5, Point.Origin)],
+            };
     }
 }

@@ -60,6 +60,19 @@ internal readonly record struct SlantLine(int A, int B, Length C)
     public Polygon Mirror(Polygon polygon)
     {
         SlantLine line = this;
-        return new Polygon([.. polygon.Corners.Reverse().Select(line.Mirror)]);
+        int count = polygon.Corners.Length;
+        return new Polygon([.. polygon.Corners.Reverse().Select(line.Mirror)])
+        {
+            Arcs =
+            [
+                .. polygon
+                    .Arcs.Reverse()
+                    .Select(arc => new QuarterArc(
+                        ((2 * count) - 2 - arc.Edge) % count,
+                        line.Mirror(arc.Center)
+                    ))
+                    .OrderBy(arc => arc.Edge),
+            ],
+        };
     }
 }
