@@ -18,16 +18,18 @@ public static class CuttingPanels
     private const double Gap = 12;
 
     /// <summary>Points per inch; more would take room for nothing.</summary>
-    private const double LargestScale = 5.5;
+    private const double LargestScale = 4.0;
 
     /// <summary>Points per inch; less could not be read.</summary>
     private const double SmallestScale = 2.5;
 
     /// <param name="fabric">How the fabric looks.</param>
-    /// <param name="strips">The strips of one size.</param>
+    /// <param name="size">The name of the size, which stands over the first panel.</param>
+    /// <param name="strips">The strips of that size.</param>
     /// <param name="panels">The panels they are cut from.</param>
     public static Picture Draw(
         FabricLook fabric,
+        string size,
         StripList strips,
         PanelSheet panels,
         House house,
@@ -40,9 +42,8 @@ public static class CuttingPanels
         double edge = style.Edge.Value,
             across = panels.Width.Inches.ToDouble(),
             along = panels.Height.Inches.ToDouble(),
-            // The number over each panel, and the dimension below the last row.
-            head = style.Medium.Value * 1.3,
-            foot = draft.DimensionRoom;
+            // The number over each panel.
+            head = style.Medium.Value * 1.3;
         int count = panels.Layouts.Length;
         (int perRow, double scale) = Arranged();
         double width = across * scale,
@@ -51,7 +52,8 @@ public static class CuttingPanels
         {
             double x = edge + (i % perRow * (width + Gap)),
                 y = edge + (i / perRow * (head + height + Gap)) + head;
-            string words = FigureWords.CutAlike(panels.Layouts[i].Count);
+            string alike = FigureWords.CutAlike(panels.Layouts[i].Count),
+                words = i == 0 ? $"{size}: {alike}" : alike;
             draft.Text(
                 words,
                 new Spot(x, y - (head / 2)),
@@ -65,14 +67,9 @@ public static class CuttingPanels
             columns = Math.Min(perRow, count);
         double right = (2 * edge) + (columns * width) + ((columns - 1) * Gap),
             bottom = (2 * edge) + (rows * (head + height)) + ((rows - 1) * Gap);
-        draft.Dimension(
-            new Spot(edge + width, bottom),
-            new Spot(edge, bottom),
-            FigureWords.Measure(panels.Width, house)
-        );
         return new(
-            draft.Finish(right, bottom + foot),
-            FigureWords.CuttingPanels(fabric, strips, panels, house)
+            draft.Finish(right, bottom),
+            FigureWords.CuttingPanels(fabric, size, strips, panels, house)
         );
 
         // As large as the room allows, as many side by side as that takes.
@@ -85,7 +82,7 @@ public static class CuttingPanels
                 double byWidth =
                         (room.Width.Value - (2 * edge) - ((perRow - 1) * Gap)) / (perRow * across),
                     byHeight =
-                        (room.Height.Value - (2 * edge) - foot - (rows * head) - ((rows - 1) * Gap))
+                        (room.Height.Value - (2 * edge) - (rows * head) - ((rows - 1) * Gap))
                         / (rows * along);
                 double scale = Math.Min(
                     LargestScale,

@@ -289,12 +289,13 @@ internal static class FigureWords
 
     public static string CuttingPanels(
         FabricLook fabric,
+        string size,
         StripList strips,
         PanelSheet panels,
         House house
     ) =>
         Sentences(
-            $"Panels of {Measure(panels.Width, house)} by {Measure(panels.Height, house)} cut from fabric {fabric.Key}, {fabric.Name}",
+            $"Panels of {Measure(panels.Width, house)} by {Measure(panels.Height, house)} cut from fabric {fabric.Key}, {fabric.Name}, for the size {size}",
             string.Join(
                 " ",
                 panels.Layouts.Select(

@@ -35,14 +35,26 @@ internal sealed class Cutting : Section
                 {
                     ["tables"] =
                     [
-                        .. context.Tables.Cutting.SelectMany(c =>
-                            Diagrams(c, context)
-                                .Prepend(new KeepTogether(new Stack(Fabric(c, context))))
-                        ),
+                        .. context.Tables.Cutting.Select(c => WithDiagrams(c, context)),
                     ],
                 },
                 Name
             );
+
+    /// <summary>
+    /// A fabric whose table and diagrams are higher than this share of a page is divided between them, rather than leave
+    /// half a page empty.
+    /// </summary>
+    private const double MostTogether = 0.5;
+
+    private static Block WithDiagrams(CuttingTable cutting, SectionContext context)
+    {
+        var table = new KeepTogether(new Stack([.. Fabric(cutting, context)]));
+        ImmutableArray<Block> diagrams = [.. Diagrams(cutting, context)];
+        return diagrams.IsEmpty
+            ? table
+            : new KeepTogether(new Stack([table, .. diagrams])) { MostOfPage = MostTogether };
+    }
 
     private static IEnumerable<StripRow> Strips(SectionContext context) =>
         context.Tables.Cutting.SelectMany(c => c.BySize).SelectMany(l => l?.Strips ?? []);
@@ -98,7 +110,7 @@ internal sealed class Cutting : Section
             }
         }
         return SideBySide(mixed, Abreast(context))
-            .Concat(PanelFigures(cutting, panels, "panel-diagram", PanelFigureHeight, context))
+            .Concat(PanelFigures(cutting, panels, null, PanelFigureHeight, context))
             .Concat(
                 PanelFigures(
                     cutting,
@@ -149,7 +161,7 @@ internal sealed class Cutting : Section
     private static IEnumerable<Block> PanelFigures(
         CuttingTable cutting,
         List<(int Size, StripList List)> lists,
-        string caption,
+        string? caption,
         Points height,
         SectionContext context
     )
@@ -164,6 +176,7 @@ internal sealed class Cutting : Section
             if (
                 context.Figures.PanelCutting(
                     cutting.Fabric,
+                    context.Sizes[size].Name,
                     list,
                     narrow ? context.TextWidth.Scale(0.3) : DiagramWidth(context),
                     context.Grown(height)
@@ -172,15 +185,21 @@ internal sealed class Cutting : Section
             )
             {
                 figures.Add(
-                    Captioned(
-                        drawn,
-                        context.Labels.Format(
-                            caption,
-                            cutting.Fabric,
-                            context.Sizes[size].Name,
-                            context.Numbers.PanelName(list.Panels!.Kind)
+                    caption is null
+                        ? drawn with
+                        {
+                            SpaceBefore = 2.Pt,
+                        }
+                        : Captioned(
+                            drawn,
+                            context.Labels.Format(
+                                caption,
+                                cutting.Fabric,
+                                context.Sizes[size].Name,
+                                context.Numbers.PanelName(list.Panels!.Kind),
+                                context.Numbers.Size(list.Panels.Height, list.Panels.Width)
+                            )
                         )
-                    )
                 );
             }
         }

@@ -178,11 +178,18 @@ public sealed class SectionFigures
             : null;
 
     /// <summary>How the panels of a fabric are cut.</summary>
-    public Figure? PanelCutting(string fabric, StripList strips, Points width, Points height) =>
+    public Figure? PanelCutting(
+        string fabric,
+        string size,
+        StripList strips,
+        Points width,
+        Points height
+    ) =>
         strips.Panels is { } panels
             ? Set(
                 CuttingPanels.Draw(
                     palette.Value[fabric],
+                    size,
                     strips,
                     panels,
                     context.Pattern.House,
