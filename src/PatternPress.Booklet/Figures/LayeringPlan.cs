@@ -89,7 +89,7 @@ public static class LayeringPlan
             (Size: (width, height), Place: center - new Spot(0, 2 * rise)),
         };
         // Names from the top down, each clear of the one above.
-        double line = (style.Medium.Value + style.Small.Value) * 1.25;
+        double line = (style.Medium.Value + style.Small.Value) * 1.4;
         var levels = new double[sheets.Length];
         for (int i = sheets.Length - 1; i >= 0; i--)
         {

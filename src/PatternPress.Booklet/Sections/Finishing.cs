@@ -65,7 +65,7 @@ internal sealed class Finishing : Section
                 ["backing"] = Backing(context),
                 ["backing-diagrams"] = BackingDiagrams(context),
                 ["layers"] = Pictured(
-                    context.Figures.Layers(shown, context.Grown(228.Pt), context.Grown(120.Pt))
+                    context.Figures.Layers(shown, LayersWidth(context), context.Grown(120.Pt))
                         is { } layers
                         ? layers with
                         {
@@ -78,6 +78,13 @@ internal sealed class Finishing : Section
             },
             Name
         );
+    }
+
+    // On narrow pages the picture stands below its steps and may be as wide as they are.
+    private static Points LayersWidth(SectionContext context)
+    {
+        Points beside = context.Grown(228.Pt);
+        return context.Abreast(beside, 20.Pt, 2) == 1 ? context.TextWidth : beside;
     }
 
     private static ImmutableArray<Block> Corner(CornerTurn turn, SectionContext context) =>
