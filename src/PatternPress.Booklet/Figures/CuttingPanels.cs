@@ -17,11 +17,9 @@ public static class CuttingPanels
 {
     private const double Gap = 12;
 
-    /// <summary>Points per inch; more would take room for nothing.</summary>
-    private const double LargestScale = 4.0;
-
-    /// <summary>Points per inch; less could not be read.</summary>
-    private const double SmallestScale = 2.5;
+    // An inch of fabric in heights of the small letters: more would take room for nothing, less could not be read.
+    private const double LargestScale = 4.0 / 7;
+    private const double SmallestScale = 2.5 / 7;
 
     /// <param name="fabric">How the fabric looks.</param>
     /// <param name="size">The name of the size, which stands over the first panel.</param>
@@ -85,9 +83,9 @@ public static class CuttingPanels
                         (room.Height.Value - (2 * edge) - (rows * head) - ((rows - 1) * Gap))
                         / (rows * along);
                 double scale = Math.Min(
-                    LargestScale,
+                    LargestScale * style.Small.Value,
                     // A list of very many layouts grows higher than its room rather than smaller than can be read.
-                    Math.Min(byWidth, Math.Max(byHeight, SmallestScale))
+                    Math.Min(byWidth, Math.Max(byHeight, SmallestScale * style.Small.Value))
                 );
                 if (scale > best.Scale + 0.01)
                 {

@@ -43,13 +43,17 @@ internal sealed class Cutting : Section
 
     /// <summary>
     /// A fabric whose table and diagrams are higher than this share of a page is divided between them, rather than leave
-    /// half a page empty.
+    /// half a page empty; a table that is higher, between its rows.
     /// </summary>
     private const double MostTogether = 0.5;
+    private const double MostOfTable = 0.6;
 
     private static Block WithDiagrams(CuttingTable cutting, SectionContext context)
     {
-        var table = new KeepTogether(new Stack([.. Fabric(cutting, context)]));
+        var table = new KeepTogether(new Stack([.. Fabric(cutting, context)]))
+        {
+            MostOfPage = MostOfTable,
+        };
         ImmutableArray<Block> diagrams = [.. Diagrams(cutting, context)];
         return diagrams.IsEmpty
             ? table
@@ -153,10 +157,11 @@ internal sealed class Cutting : Section
             SpaceAfter = 8.Pt,
         };
 
-    /// <summary>Panels no wider than this stand three side by side.</summary>
+    /// <summary>Panels no wider than this stand up to three side by side.</summary>
     private static readonly Length NarrowPanel = Length.FromInches(24);
 
-    private static readonly Points LeastPanel = 130.Pt;
+    private static readonly Points LeastPanel = 100.Pt;
+    private static readonly Points PanelGap = 20.Pt;
 
     private static IEnumerable<Block> PanelFigures(
         CuttingTable cutting,
@@ -166,10 +171,11 @@ internal sealed class Cutting : Section
         SectionContext context
     )
     {
-        bool narrow =
-            lists.Count > 2
-            && lists.TrueForAll(l => l.List.Panels!.Width <= NarrowPanel)
-            && context.Abreast(LeastPanel, 20.Pt, 3) == 3;
+        bool narrow = lists.TrueForAll(l => l.List.Panels!.Width <= NarrowPanel);
+        int abreast = narrow ? context.Abreast(LeastPanel, PanelGap, 3) : Abreast(context);
+        Points width = narrow
+            ? (context.TextWidth - PanelGap.Scale(abreast - 1)).Scale(1.0 / abreast)
+            : DiagramWidth(context);
         var figures = new List<Figure>();
         foreach ((int size, StripList list) in lists)
         {
@@ -178,7 +184,7 @@ internal sealed class Cutting : Section
                     cutting.Fabric,
                     context.Sizes[size].Name,
                     list,
-                    narrow ? context.TextWidth.Scale(0.3) : DiagramWidth(context),
+                    width,
                     context.Grown(height)
                 ) is
                 { } drawn
@@ -203,7 +209,7 @@ internal sealed class Cutting : Section
                 );
             }
         }
-        return SideBySide(figures, narrow ? 3 : Abreast(context));
+        return SideBySide(figures, abreast);
     }
 
     /// <summary>More panels than go into this height are drawn smaller.</summary>

@@ -164,12 +164,12 @@ public sealed class MarkdownBlocks
         return blocks.DrainToImmutable();
     }
 
-    /// <summary>Whether what follows a paragraph belongs to it: a note, or a place with no heading of its own; empty places do not count.</summary>
+    /// <summary>Whether what follows a paragraph belongs to it: a note, a list, or a place with no heading of its own; empty places do not count.</summary>
     private bool Announces(ContainerBlock container, int paragraph)
     {
         for (int i = paragraph + 1; i < container.Count; i++)
         {
-            if (container[i] is AlertBlock)
+            if (container[i] is AlertBlock or ListBlock)
             {
                 return true;
             }
