@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections;
 using System.Collections.Immutable;
 using System.Reflection;
@@ -339,7 +340,7 @@ internal sealed class Corruptions
 
     private static readonly NullabilityInfoContext Nullability = new();
 
-    private static readonly Dictionary<PropertyInfo, bool> KnownOptional = [];
+    private static readonly ConcurrentDictionary<PropertyInfo, bool> KnownOptional = new();
 
     private static bool IsOptional(PropertyInfo property)
     {
@@ -348,12 +349,12 @@ internal sealed class Corruptions
             optional =
                 !property.PropertyType.IsValueType
                 && Nullability.Create(property).ReadState == NullabilityState.Nullable;
-            KnownOptional.Add(property, optional);
+            KnownOptional[property] = optional;
         }
         return optional;
     }
 
-    private static readonly Dictionary<Type, PropertyInfo[]> KnownMembers = [];
+    private static readonly ConcurrentDictionary<Type, PropertyInfo[]> KnownMembers = new();
 
     // The parameters of a record's own constructor, in their order.
     private static PropertyInfo[] Members(Type type)
@@ -366,12 +367,12 @@ internal sealed class Corruptions
                     .GetParameters()
                     .Select(parameter => type.GetProperty(parameter.Name!)!),
             ];
-            KnownMembers.Add(type, members);
+            KnownMembers[type] = members;
         }
         return members;
     }
 
-    private static readonly Dictionary<Type, ConstructorInfo> KnownConstructors = [];
+    private static readonly ConcurrentDictionary<Type, ConstructorInfo> KnownConstructors = new();
 
     private static ConstructorInfo ConstructorOf(Type type)
     {
@@ -380,7 +381,7 @@ internal sealed class Corruptions
             constructor = type.GetConstructors()
                 .OrderByDescending(c => c.GetParameters().Length)
                 .First(c => c.GetParameters().All(p => type.GetProperty(p.Name!) is not null));
-            KnownConstructors.Add(type, constructor);
+            KnownConstructors[type] = constructor;
         }
         return constructor;
     }
@@ -399,14 +400,14 @@ internal sealed class Corruptions
         BindingFlags.NonPublic | BindingFlags.Static
     )!;
 
-    private static readonly Dictionary<Type, Func<object?[], object>> KnownLists = [];
+    private static readonly ConcurrentDictionary<Type, Func<object?[], object>> KnownLists = new();
 
     private static object ListOf(Type element, object?[] elements)
     {
         if (!KnownLists.TryGetValue(element, out Func<object?[], object>? list))
         {
             list = Typed.MakeGenericMethod(element).CreateDelegate<Func<object?[], object>>();
-            KnownLists.Add(element, list);
+            KnownLists[element] = list;
         }
         return list(elements);
     }
