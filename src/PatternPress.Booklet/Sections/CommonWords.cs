@@ -58,7 +58,12 @@ internal static class CommonWords
     private static ImmutableArray<string> Sheets(SectionContext context) =>
         [
             .. context
-                .Templates.Documents.Where(d => d.Key != context.Plan.Key && d.Title.Length > 0)
+                .Templates.Documents.Where(d =>
+                    d.Key != context.Plan.Key
+                    && d.Title.Length > 0
+                    && !d.OnRequest
+                    && d.IsNeeded(context.Tables)
+                )
                 .Select(d => MarkdownText.Escape(d.Title)),
         ];
 

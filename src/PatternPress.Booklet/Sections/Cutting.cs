@@ -33,10 +33,7 @@ internal sealed class Cutting : Section
                     ),
                 new Dictionary<string, ImmutableArray<Block>>
                 {
-                    ["tables"] =
-                    [
-                        .. context.Tables.Cutting.Select(c => WithDiagrams(c, context)),
-                    ],
+                    ["tables"] = [.. context.Tables.Cutting.Select(c => WithDiagrams(c, context))],
                 },
                 Name
             );

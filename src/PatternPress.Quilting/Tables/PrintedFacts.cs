@@ -226,9 +226,15 @@ public static class PrintedFacts
                 _row = $"{fabric} step {i + 1}";
                 Count("strips", strip.Count);
                 Measure("height", strip.Height);
-                foreach (StripPieces pieces in strip.Pieces)
+                for (int p = 0; p < strip.Pieces.Length; p++)
                 {
-                    string ids = string.Join(" ", pieces.Cuts);
+                    StripPieces pieces = strip.Pieces[p];
+                    // A strip may come back to a piece, lying the other way: every number keeps a name of its own.
+                    int before = strip
+                        .Pieces.Take(p)
+                        .Count(other => other.Cuts.SequenceEqual(pieces.Cuts));
+                    string ids =
+                        string.Join(" ", pieces.Cuts) + (before == 0 ? "" : $" ({before + 1})");
                     Count($"{ids} from each", pieces.PerStrip);
                     Measure($"{ids} length", pieces.Length);
                     Measure($"{ids} height", pieces.Height);

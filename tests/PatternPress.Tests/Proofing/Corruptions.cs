@@ -1,5 +1,5 @@
-using System.Collections.Concurrent;
 using System.Collections;
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Reflection;
 using PatternPress.Quilting.Geometry;

@@ -28,7 +28,10 @@ public sealed class FileReaderTests
     private static IEnumerable<TestCaseData> OwnDocuments() =>
         from id in Manuscripts.Own
         from plan in BookletTemplates.Templates.Documents
-        where !plan.Printing.SaddleStitched && (!plan.OnRequest || id == "harbor-lights")
+        where
+            !plan.Printing.SaddleStitched
+            && (!plan.OnRequest || id == "harbor-lights")
+            && plan.IsNeeded(Manuscripts.Of(id).Tables)
         from paper in id == "harbor-lights" ? new[] { "letter", "a4" } : ["letter"]
         select new TestCaseData(id, plan.Key, paper);
 
