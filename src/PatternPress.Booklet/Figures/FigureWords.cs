@@ -47,18 +47,57 @@ internal static class FigureWords
 
     /// <summary>"Row 1: L1, L2 turned a quarter to the right, L1."</summary>
     public static IEnumerable<string> Rows(Quilt quilt) =>
-        quilt.OnPoint
+        quilt.Order is not null ? Sections(quilt)
+        : quilt.OnPoint
             ? quilt
                 .Rows.Where(row => row.Kind == LayoutRowKind.Blocks)
                 .Select(row =>
                     $"Diagonal row {row.Number + 1}: {Runs([.. row.Parts.Where(p => p.Kind == LayoutPartKind.Block).Select(p => quilt.Places[p.Index]).Select(p => p.Block.Key + Turned(p.Turn))])}."
                 )
-            : quilt
-                .Places.GroupBy(p => p.Row)
-                .OrderBy(row => row.Key)
-                .Select(row =>
-                    $"Row {row.Key + 1}: {Runs([.. row.OrderBy(p => p.Column).Select(p => p.Block.Key + Turned(p.Turn))])}."
-                );
+        : quilt
+            .Places.GroupBy(p => p.Row)
+            .OrderBy(row => row.Key)
+            .Select(row =>
+                $"Row {row.Key + 1}: {Runs([.. row.OrderBy(p => p.Column).Select(p => p.Block.Key + Turned(p.Turn))])}."
+            );
+
+    private static IEnumerable<string> Sections(Quilt quilt)
+    {
+        var names = new BlockNames(quilt);
+        return QuiltSection.Of(quilt).Select(section => $"{Section(quilt, section, names)}.");
+    }
+
+    private static string Section(Quilt quilt, QuiltSection section, BlockNames names)
+    {
+        string made = section.Count > 1 ? $", made {section.Count} times" : "";
+        string[] parts =
+        [
+            .. section.Parts.Select(part =>
+                part.Section > 0
+                    ? $"section {part.Section}"
+                    : names[quilt.Places[part.Place].Block] + Turned(quilt.Places[part.Place].Turn)
+            ),
+        ];
+        string lie = section.Join switch
+        {
+            SectionJoin.SideBySide => $"{Runs(parts)} from left to right",
+            SectionJoin.OneBelowTheOther => $"{Runs(parts)} from the top down",
+            SectionJoin.Clockwise =>
+                $"around {parts[0]}, in the order they are sewn on: {parts[1]} above, {parts[2]} on the right, {parts[3]} below and {parts[4]} on the left",
+            _ =>
+                $"around {parts[0]}, in the order they are sewn on: {parts[1]} above, {parts[2]} on the left, {parts[3]} below and {parts[4]} on the right",
+        };
+        return $"Section {section.Number}{made}: {lie}";
+    }
+
+    public static string SectionAssembly(Quilt quilt, QuiltSection section) =>
+        Sentences(
+            $"A section of the {Name(quilt)} quilt pulled apart",
+            Section(quilt, section, new BlockNames(quilt)),
+            section.Join is SectionJoin.Clockwise or SectionJoin.Counterclockwise
+                ? "A thick line marks the half of the first seam that is sewn first, a broken line the rest, which is sewn last"
+                : ""
+        );
 
     public static string Legend(IEnumerable<FabricLook> looks) =>
         Sentences(
@@ -531,8 +570,10 @@ internal static class FigureWords
         var counts = quilt.BlockCounts().ToList();
         int rows = quilt.Places.Max(p => p.Row) + 1,
             columns = quilt.Places.Max(p => p.Column) + 1;
-        string grid = quilt.OnPoint
-            ? $"Blocks on point, {columns} across and {(rows + 1) / 2} down, with {columns - 1} across and {(rows - 1) / 2} down in between, and triangles in {Names(quilt, quilt.Pieces.Select(p => p.Fabric))} along the edge"
+        string grid =
+            quilt.Order is not null ? "Blocks of several sizes set in sections"
+            : quilt.OnPoint
+                ? $"Blocks on point, {columns} across and {(rows + 1) / 2} down, with {columns - 1} across and {(rows - 1) / 2} down in between, and triangles in {Names(quilt, quilt.Pieces.Select(p => p.Fabric))} along the edge"
             : $"{Count(columns, "column")} and {Count(rows, "row")} of blocks";
         // More colorings than that are a list for the table beside the picture.
         const int mostDescribed = 6;
@@ -573,7 +614,8 @@ internal static class FigureWords
         List([.. keys.Distinct().Select(k => Fabric(quilt, k))]);
 
     // "L1, L1, L1" becomes "3 × L1": long rows stay short.
-    private static string Runs(IReadOnlyList<string> items)
+    /// <summary>Equal items that follow each other taken together: "L1, 3 × L2".</summary>
+    public static string Runs(IReadOnlyList<string> items)
     {
         var runs = new List<string>();
         for (int i = 0; i < items.Count; )

@@ -59,7 +59,7 @@ public static class PlacementChart
         double whole = Math.Max(drawn, room.Width.Value);
         by = by with { X = by.X + ((whole - drawn) / 2) };
         var letters = new PatchLetters(style, scale);
-        bool several = quilt.Places.Select(p => p.Block.Key).Distinct().Skip(1).Any();
+        bool several = new BlockNames(quilt).Differ;
         // Blocks of several colorings are found by their names; then letters must leave room for them.
         bool patches =
             detail == PlacementDetail.Patches
@@ -173,12 +173,13 @@ public static class PlacementChart
     // In a corner of the block, where most blocks have their ground, or beside it where letters stand there.
     private static void NameBlocks(Draft draft, Quilt quilt, double scale, Spot by)
     {
+        var names = new BlockNames(quilt);
         foreach (BlockPlace place in quilt.Places)
         {
             Box box = FlatQuilt.RoomIn(place);
             KeyPlate.TryPaint(
                 draft,
-                place.Block.Key,
+                names[place.Block],
                 (FlatQuilt.CenterOf(place) * scale) + by,
                 box.Width * scale,
                 box.Height * scale,
@@ -197,6 +198,11 @@ public static class PlacementChart
         if (quilt.OnPoint)
         {
             NumberDiagonals(draft, quilt, quiltBox, scale);
+            return;
+        }
+        if (quilt.Order is not null)
+        {
+            // Blocks of several sizes lie in no rows.
             return;
         }
         foreach (var row in quilt.Places.GroupBy(p => p.Row))

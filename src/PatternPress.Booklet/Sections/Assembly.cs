@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Booklet.Figures;
 using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Resolving;
 using PatternPress.Quilting.Tables;
@@ -7,6 +8,7 @@ using PatternPress.Typesetting.Blocks;
 using PatternPress.Typesetting.Inlines;
 using PatternPress.Typesetting.Styles;
 using Block = PatternPress.Typesetting.Blocks.Block;
+using PlacementChart = PatternPress.Quilting.Tables.PlacementChart;
 
 namespace PatternPress.Booklet.Sections;
 
@@ -25,7 +27,12 @@ internal sealed class Assembly : Section
                     context.Tables.Sashing.Any(s => s.BySize.Any(c => c?.Joined is not null))
                 )
                 .With("float", Floats(context) ? context.Sized(i => Float(i, context)) : null)
-                .With("trim", context.Sized(i => Trim(i, context))),
+                .With("trim", context.Sized(i => Trim(i, context)))
+                .With("sections", context.Tables.Placement.Any(p => !p.Sections.IsEmpty))
+                .With(
+                    "partial_seams",
+                    context.Tables.Placement.Any(p => p.Sections.Any(s => GoesAround(s.Join)))
+                ),
             new Dictionary<string, ImmutableArray<Block>>
             {
                 ["sashing"] = Sashing(context),
@@ -37,7 +44,11 @@ internal sealed class Assembly : Section
         );
 
     private static bool Turned(PlacementChart chart) =>
-        chart.Rows.Any(row => row.Any(cell => cell.Turn.Quarters != 0));
+        chart.Rows.Any(row => row.Any(cell => cell.Turn.Quarters != 0))
+        || chart.Sections.Any(section => section.Parts.Any(p => p.Block is { Turn.Quarters: > 0 }));
+
+    private static bool GoesAround(SectionJoin join) =>
+        join is SectionJoin.Clockwise or SectionJoin.Counterclockwise;
 
     private static ImmutableArray<Block> Sashing(SectionContext context)
     {
@@ -189,7 +200,10 @@ internal sealed class Assembly : Section
         SectionContext context
     )
     {
-        if (size >= context.Manuscript.Quilts.Length || context.Manuscript.Quilts[size].OnPoint)
+        if (
+            size >= context.Manuscript.Quilts.Length
+            || context.Manuscript.Quilts[size] is { OnPoint: true } or { Order: not null }
+        )
         {
             // Diagonal rows are of all lengths.
             return null;
@@ -213,7 +227,20 @@ internal sealed class Assembly : Section
     {
         int count = context.Abreast(LeastChart, Abreast, 2);
         Points width = (context.TextWidth - (Abreast * (count - 1))) / count;
-        foreach (int[] pair in Enumerable.Range(0, context.Sizes.Length).Chunk(count))
+        int[] inRows =
+        [
+            .. Enumerable
+                .Range(0, context.Sizes.Length)
+                .Where(i => context.Tables.Placement[i].Sections.IsEmpty),
+        ];
+        for (int i = 0; i < context.Sizes.Length; i++)
+        {
+            foreach (Block block in Sections(i, context))
+            {
+                yield return block;
+            }
+        }
+        foreach (int[] pair in inRows.Chunk(count))
         {
             ImmutableArray<Column> columns =
             [
@@ -227,6 +254,143 @@ internal sealed class Assembly : Section
                 yield return new Gap(BelowChart);
             }
         }
+    }
+
+    private static readonly Points BetweenSections = 16.Pt;
+    private static readonly Points LeastSection = 38.Pt;
+    private static readonly Points LeastWords = 104.Pt;
+
+    /// <summary>The sections of a size in the order of sewing, each pulled apart with its words below, side by side.</summary>
+    private static IEnumerable<Block> Sections(int size, SectionContext context)
+    {
+        SizeColumn column = context.Sizes[size];
+        var line = new List<(Points Width, Block Block)>();
+        Points used = 0.Pt;
+        bool first = true;
+        foreach (
+            (QuiltSection section, Figure figure) in context.Figures.SectionsOf(
+                size,
+                new FigureRoom(
+                    Points.Min(context.TextWidth, context.Grown(300.Pt)),
+                    context.Grown(250.Pt)
+                ),
+                context.Grown(LeastSection)
+            )
+        )
+        {
+            Points width = Points.Max(
+                figure.Drawing.NaturalWidth + 1.Pt,
+                context.Grown(LeastWords)
+            );
+            if (line.Count > 0 && used + BetweenSections + width > context.TextWidth)
+            {
+                foreach (Block block in Line())
+                {
+                    yield return block;
+                }
+            }
+            used = line.Count == 0 ? width : used + BetweenSections + width;
+            SectionRow row = context.Tables.Placement[size].Sections[section.Number - 1];
+            line.Add((width, new Stack([figure, new Gap(4.Pt), Caption(row, size, context)])));
+        }
+        foreach (Block block in Line())
+        {
+            yield return block;
+        }
+
+        IEnumerable<Block> Line()
+        {
+            if (line.Count == 0)
+            {
+                yield break;
+            }
+            Block row = new Columns([.. line.Select(l => Column.Fixed(l.Width, l.Block))])
+            {
+                Gap = BetweenSections,
+            };
+            yield return new KeepTogether(
+                first
+                    ? new Stack([
+                        new Heading(3, context.Labels.Format("size-heading", column.Name))
+                        {
+                            Name = $"assembly-{column.Key}",
+                        },
+                        .. context.Note($"size-{column.Key}"),
+                        new Text(
+                            context.Labels.Format(
+                                "layout-line-point",
+                                context.Labels.Count("block-number", column.Blocks),
+                                context.Labels.List(Counts(size, context))
+                            ),
+                            "small"
+                        ),
+                        row,
+                    ])
+                    : row
+            );
+            yield return new Gap(BelowChart);
+            first = false;
+            line.Clear();
+            used = 0.Pt;
+        }
+    }
+
+    /// <summary>"Section 3, make 2: L1, section 1, L2, from left to right. 12 1/2 × 24 1/2 in unfinished."</summary>
+    private static Text Caption(SectionRow row, int size, SectionContext context)
+    {
+        Labels labels = context.Labels;
+        bool last = row.Number == context.Tables.Placement[size].Sections.Length;
+        string title = last ? labels["section-whole"] : labels.Format("section-title", row.Number);
+        if (row.Count > 1)
+        {
+            title = labels.Format("section-make", title, row.Count);
+        }
+        string[] parts =
+        [
+            .. row.Parts.Select(part =>
+                part.Block is { } cell
+                    ? BlockNames.Of(cell.Coloring, cell.Number)
+                    : labels.Format("section-part", part.Section)
+            ),
+        ];
+        string lie = row.Join switch
+        {
+            _ when parts.Length == 1 => parts[0],
+            SectionJoin.SideBySide => labels.Format(
+                "section-side-by-side",
+                FigureWords.Runs(parts)
+            ),
+            SectionJoin.OneBelowTheOther => labels.Format("section-below", FigureWords.Runs(parts)),
+            SectionJoin.Clockwise => labels.Format(
+                "section-clockwise",
+                parts[0],
+                parts[1],
+                parts[2],
+                parts[3],
+                parts[4]
+            ),
+            _ => labels.Format(
+                "section-counterclockwise",
+                parts[0],
+                parts[1],
+                parts[2],
+                parts[3],
+                parts[4]
+            ),
+        };
+        return new Text(
+            [
+                .. FractionText.Parse($"{title}: ", new InlineStyle { Bold = true }),
+                .. FractionText.Parse(
+                    labels.Format(
+                        "section-measures",
+                        lie,
+                        context.Numbers.Size(row.UnfinishedWidth, row.UnfinishedHeight)
+                    )
+                ),
+            ],
+            "caption"
+        );
     }
 
     private static Stack? Chart(int size, Points width, SectionContext context)
@@ -271,5 +435,5 @@ internal sealed class Assembly : Section
     private static IEnumerable<string> Counts(int size, SectionContext context) =>
         context
             .Tables.Blocks.Where(b => b.BySize[size] is not null)
-            .Select(b => $"{b.BySize[size]!.Count} {b.Coloring}");
+            .Select(b => $"{b.BySize[size]!.Count} {BlockNames.Of(b.Coloring, b.Number)}");
 }

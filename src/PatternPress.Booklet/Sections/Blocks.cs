@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Booklet.Figures;
 using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Tables;
@@ -180,15 +181,13 @@ internal sealed class Blocks : Section
         {
             Summary = labels.Format("summary-block", rows[0].Name),
         };
+        // Of blocks in several sizes each says how large it is.
+        bool sized = rows.Any(row => row.Number > 1);
         foreach (BlockRow row in rows)
         {
             table.Add(
                 [
-                    Cells.Head(
-                        Cells.Strong(
-                            row.Number > 1 ? $"{row.Coloring} ({row.Number})" : row.Coloring
-                        )
-                    ),
+                    Cells.Head(Cells.Strong(BlockNames.Of(row.Coloring, row.Number))),
                     new TableCell(
                         context.Figures.Block(row, context.Grown(44.Pt)) is { } picture
                             ? picture
@@ -200,9 +199,13 @@ internal sealed class Blocks : Section
                     new TableCell(new Stack(ColoringWords.Lines(row, context).Select(Cells.Plain))),
                 ],
                 i =>
-                    row.BySize[i] is { } cell
-                        ? Cells.Strong(labels.Format("make", cell.Count))
-                        : null
+                    row.BySize[i] is not { } cell ? null
+                    : sized
+                        ? Cells.Lines(
+                            labels.Format("make", cell.Count),
+                            context.Numbers.Square(cell.UnfinishedWidth, cell.UnfinishedHeight)
+                        )
+                    : Cells.Strong(labels.Format("make", cell.Count))
             );
         }
         return table.ToBlocks();
@@ -224,7 +227,10 @@ internal sealed class Blocks : Section
         {
             string? cut = row.Parts.IsEmpty ? null : row.Parts[0].Cut;
             table.Add(
-                [Cells.Head(Cells.Strong(row.Coloring)), new TableCell(Cells.Plain(cut ?? ""))],
+                [
+                    Cells.Head(Cells.Strong(BlockNames.Of(row.Coloring, row.Number))),
+                    new TableCell(Cells.Plain(cut ?? "")),
+                ],
                 i =>
                     row.BySize[i] is { } cell
                         ? Cells.Lines(

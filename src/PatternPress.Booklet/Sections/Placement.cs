@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Booklet.Figures;
 using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Tables;
 using PatternPress.Typesetting;
@@ -79,7 +80,7 @@ internal sealed class Placement : Section
         {
             table.Add(
                 [
-                    Cells.Head(Cells.Strong(row.Coloring)),
+                    Cells.Head(Cells.Strong(BlockNames.Of(row.Coloring, row.Number))),
                     new TableCell(Cells.Plain(ColoringWords.Line(row, context))),
                 ],
                 i => row.BySize[i] is { } cell ? Cells.Strong($"{cell.Count}") : null
@@ -117,7 +118,7 @@ internal sealed class Placement : Section
                                 Caption = new Text(
                                     [
                                         .. FractionText.Parse(
-                                            $"{b.r.Coloring}: ",
+                                            $"{BlockNames.Of(b.r.Coloring, b.r.Number)}: ",
                                             new InlineStyle { Bold = true }
                                         ),
                                         .. FractionText.Parse(ColoringWords.Line(b.r, context)),

@@ -70,6 +70,43 @@ public sealed class SectionFigures
             ? Set(RowAssembly.Draw(quilt, palette.Value, new FigureRoom(width, height)))
             : null;
 
+    /// <summary>The sections of a size pulled apart, in the order of sewing, all at one scale if that leaves them large enough.
+    /// </summary>
+    /// <param name="whole">The room of the last, the whole field.</param>
+    /// <param name="least">What the shorter side of a block measures at least, if the others' scale makes it smaller.</param>
+    public IEnumerable<(QuiltSection Section, Figure Figure)> SectionsOf(
+        int size,
+        FigureRoom whole,
+        Points least
+    )
+    {
+        if (QuiltOf(size) is not { Order: not null } quilt)
+        {
+            yield break;
+        }
+        var assembly = new SectionAssembly(quilt, palette.Value);
+        if (assembly.Sections.IsEmpty)
+        {
+            yield break;
+        }
+        double common = assembly.ScaleFor(assembly.Sections[^1], whole);
+        foreach (QuiltSection section in assembly.Sections)
+        {
+            double floor = assembly.ScaleToName(section, least),
+                most = assembly.ScaleFor(
+                    section,
+                    whole with
+                    {
+                        Width = Points.Max(whole.Width, context.TextWidth),
+                    }
+                );
+            yield return (
+                section,
+                Set(assembly.Draw(section, Math.Min(most, Math.Max(common, floor))))
+            );
+        }
+    }
+
     /// <summary>The borders in the order they are sewn on.</summary>
     public Figure? Borders(int size, Points width, Points height) =>
         QuiltOf(size) is { Borders.IsEmpty: false } quilt

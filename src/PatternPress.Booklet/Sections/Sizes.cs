@@ -31,7 +31,10 @@ internal sealed class Sizes : Section
             labels["finished-quilt"],
             i => numbers.Size(context.Sizes[i].Width, context.Sizes[i].Height)
         );
-        table.Add(labels["layout"], i => Layout(context.Sizes[i], labels));
+        table.Add(
+            labels["layout"],
+            i => context.Sizes[i].Across > 0 ? Layout(context.Sizes[i], labels) : null
+        );
         table.Add(labels["block-count"], i => $"{context.Sizes[i].Blocks}");
         var rows = new List<(string Name, string?[] BySize)>();
         foreach (

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Booklet.Figures;
 using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Tables;
 using PatternPress.Typesetting;
@@ -64,11 +65,7 @@ internal sealed class Sorting : Section
         {
             table.Add(
                 [
-                    Cells.Head(
-                        Cells.Strong(
-                            row.Number > 1 ? $"{row.Coloring} ({row.Number})" : row.Coloring
-                        )
-                    ),
+                    Cells.Head(Cells.Strong(BlockNames.Of(row.Coloring, row.Number))),
                     new TableCell(
                         context.Figures.Block(row, side) is { } picture
                             ? picture

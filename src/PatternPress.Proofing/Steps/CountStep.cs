@@ -19,10 +19,20 @@ internal static class CountStep
             "the house sews"
         );
         PlacementChart chart = bench.Tables.Placement[bench.Size];
-        foreach (PlacementCell cell in chart.Rows.SelectMany(row => row))
+        IEnumerable<(PlacementCell Cell, int Count)> cells = chart
+            .Rows.SelectMany(row => row)
+            .Select(cell => (cell, 1))
+            .Concat(
+                chart.Sections.SelectMany(section =>
+                    section
+                        .Parts.Where(part => part.Block is not null)
+                        .Select(part => (part.Block!, section.Count))
+                )
+            );
+        foreach ((PlacementCell cell, int count) in cells)
         {
             var key = (cell.Coloring, cell.Number);
-            bench.BlocksPlaced[key] = bench.BlocksPlaced.GetValueOrDefault(key) + 1;
+            bench.BlocksPlaced[key] = bench.BlocksPlaced.GetValueOrDefault(key) + count;
             if (!bench.Notes.Ok(bench.Index.Blocks.ContainsKey(key)))
             {
                 bench.Notes.Wrong(

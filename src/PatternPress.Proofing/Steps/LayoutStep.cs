@@ -15,6 +15,7 @@ internal sealed class LayoutStep
 {
     private const string Chart = "placement chart";
     private const string OnPoint = "on-point";
+    private const string InSections = "in-sections";
 
     private readonly Workbench _bench;
     private readonly PlacementChart _chart;
@@ -47,6 +48,15 @@ internal sealed class LayoutStep
             drawn.Size.Quilt.Setting.Value,
             "the drawing is"
         );
+        if (_chart.Setting == InSections)
+        {
+            LayInSections();
+            return;
+        }
+        if (!Notes.Ok(_chart.Sections.IsEmpty))
+        {
+            Wrong(Chart, "", "sections", $"{_chart.Sections.Length}", "the quilt is sewn in rows");
+        }
         bool onPoint = _chart.Setting == OnPoint;
         // On point a line of places lies in between each two.
         int down = onPoint ? (_chart.Rows.Length + 1) / 2 : _chart.Rows.Length;
@@ -130,6 +140,67 @@ internal sealed class LayoutStep
             height = (edge * 2) + ((place.Height + sash) * _chart.Rows.Length) - sash;
         Sashing(place, sash, edge, across, width);
         Center(width, height);
+    }
+
+    /// <summary>Every block must come to lie where one is drawn, and all drawn ones must be laid.</summary>
+    private void LayInSections()
+    {
+        SizeColumn column = _bench.Column;
+        if (
+            !Notes.Ok(
+                _chart.Rows.IsEmpty
+                    && _chart.Sashing is null
+                    && _bench.Tables.Sashing.All(row => row.BySize[_bench.Size] is null)
+                    && _bench.Tables.Triangles.All(row => row.BySize[_bench.Size] is null)
+            )
+        )
+        {
+            Wrong(
+                Chart,
+                "",
+                "layout",
+                _chart.Setting,
+                "sections have no rows, sashing or triangles"
+            );
+        }
+        Notes.Same(ProofStep.LayOut, "sizes", "", "blocks across", column.Across, 0, "rows");
+        Notes.Same(ProofStep.LayOut, "sizes", "", "blocks down", column.Down, 0, "columns");
+        if (SectionLayout.Of(_bench, _chart.Sections) is not { } layout)
+        {
+            return;
+        }
+        Notes.Same(
+            ProofStep.LayOut,
+            "sizes",
+            "",
+            "blocks",
+            column.Blocks,
+            layout.Blocks.Count,
+            "the sections have"
+        );
+        Point at = _bench.Drawn.Quilt.Center.UpperLeft;
+        var drawn = _bench.Drawn.Quilt.Places.ToDictionary(place => place.Place);
+        foreach ((Rect lain, PlacementCell cell) in layout.Blocks)
+        {
+            Rect place = lain.MoveBy(at);
+            if (!Notes.Ok(drawn.Remove(place, out BlockPlace? block)))
+            {
+                Wrong(Chart, $"{place}", "block", cell.Coloring, "the drawing has no block there");
+                continue;
+            }
+            Compare($"{place}", cell, block!);
+        }
+        if (!Notes.Ok(drawn.Count == 0))
+        {
+            Wrong(
+                Chart,
+                "",
+                "blocks",
+                $"{layout.Blocks.Count}",
+                $"the drawing has one {drawn.Keys.First()} too"
+            );
+        }
+        Center(layout.Width, layout.Height);
     }
 
     private void Center(Length width, Length height)
@@ -225,16 +296,16 @@ internal sealed class LayoutStep
                 $"the drawing has it {drawn.Place}"
             );
         }
-        Compare(row, column, cell, drawn);
+        Compare(Named(row, column), cell, drawn);
     }
 
-    private void Compare(int row, int column, PlacementCell cell, BlockPlace drawn)
+    private void Compare(string where, PlacementCell cell, BlockPlace drawn)
     {
         if (!Notes.Ok(cell.Turn == drawn.Turn))
         {
             Wrong(
                 Chart,
-                Named(row, column),
+                where,
                 "turn",
                 $"{cell.Turn.Degrees}°",
                 $"the drawing has it turned {drawn.Turn.Degrees}°"
@@ -263,7 +334,7 @@ internal sealed class LayoutStep
         }
         Wrong(
             Chart,
-            Named(row, column),
+            where,
             $"block {cell.Coloring}",
             extra is null ? "fewer patches" : $"a patch of {Told(extra)}",
             missing is null ? "the drawing has none there" : $"the drawing has {Told(missing)}"
@@ -337,7 +408,7 @@ internal sealed class LayoutStep
                         $"the drawing has it {place.Outline}"
                     );
                 }
-                Compare(line, c, cell, place);
+                Compare(Named(line, c), cell, place);
             }
         }
         SashingOnPoint(layout, block.Width, sash);

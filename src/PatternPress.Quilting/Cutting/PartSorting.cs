@@ -78,37 +78,9 @@ internal sealed class PartSorting
         );
     }
 
-    /// <summary>The different blocks of a quilt; blocks of one coloring are numbered from the largest.</summary>
-    public static IEnumerable<(ColoredBlock Block, int Number, long Count)> Count(Quilt quilt)
-    {
-        var counts = new Dictionary<(string Key, Length Width, Length Height), long>();
-        var blocks = new List<ColoredBlock>();
-        foreach (BlockPlace place in quilt.Places)
-        {
-            var key = (place.Block.Key, place.Block.Width, place.Block.Height);
-            if (!counts.TryGetValue(key, out long count))
-            {
-                blocks.Add(place.Block);
-            }
-            counts[key] = count + 1;
-        }
-        blocks.Sort(
-            (a, b) =>
-            {
-                int order = a.Coloring.Order.CompareTo(b.Coloring.Order);
-                order = order != 0 ? order : b.Width.CompareTo(a.Width);
-                return order != 0 ? order : b.Height.CompareTo(a.Height);
-            }
-        );
-        int number = 0;
-        string? last = null;
-        foreach (ColoredBlock block in blocks)
-        {
-            number = block.Key == last ? number + 1 : 1;
-            last = block.Key;
-            yield return (block, number, counts[(block.Key, block.Width, block.Height)]);
-        }
-    }
+    /// <inheritdoc cref="Quilt.NumberedBlocks"/>
+    public static IEnumerable<(ColoredBlock Block, int Number, long Count)> Count(Quilt quilt) =>
+        quilt.NumberedBlocks();
 
     private void CollectParts(SortedBlock block)
     {

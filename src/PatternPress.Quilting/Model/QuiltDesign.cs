@@ -22,6 +22,12 @@ public sealed record QuiltDesign(
 
     /// <summary>The triangles along the edge of a setting on point.</summary>
     public TriangleDesign? Triangles { get; init; }
+
+    /// <summary>Finished widths of the columns, from the left, where blocks may be of several sizes; they repeat.</summary>
+    public Sourced<ImmutableArray<Length>>? Columns { get; init; }
+
+    /// <summary>Finished heights of the rows, from the top; they repeat.</summary>
+    public Sourced<ImmutableArray<Length>>? Rows { get; init; }
 }
 
 /// <summary>The triangles that fill the edge of a setting on point.</summary>

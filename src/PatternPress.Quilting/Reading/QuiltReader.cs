@@ -34,7 +34,18 @@ internal static class QuiltReader
             _ => null,
         };
         fill ??= map["fill"] is { } node ? FillReader.Read(node, colorings, context) : null;
-        if (fill is null)
+        Sourced<ImmutableArray<Length>>? columns = ReadMeasures(
+                map,
+                "columns",
+                "column width",
+                context
+            ),
+            rows = ReadMeasures(map, "rows", "row height", context);
+        if (
+            fill is null
+            || (columns is null && map["columns"] is not null)
+            || (rows is null && map["rows"] is not null)
+        )
         {
             return null;
         }
@@ -56,6 +67,8 @@ internal static class QuiltReader
                 ? FillReader.Read(between, colorings, context)
                 : null,
             Triangles = ReadTriangles(map, unchanged ?? map, context),
+            Columns = columns,
+            Rows = rows,
         };
     }
 
@@ -90,6 +103,31 @@ internal static class QuiltReader
                 map.Span
             )
             : null;
+    }
+
+    // "6 12 6"; with commas, or as a list, a measure may have blanks: "6 1/2, 12 in".
+    private static Sourced<ImmutableArray<Length>>? ReadMeasures(
+        MapNode quilt,
+        string key,
+        string what,
+        ReadContext context
+    )
+    {
+        if (quilt[key] is not { } node)
+        {
+            return null;
+        }
+        ImmutableArray<Slice> words = node switch
+        {
+            ScalarNode text when text.Value.Contains(',') => text.Whole.Split(','),
+            ScalarNode text => text.Words(),
+            ListNode list => [.. list.Items.OfType<ScalarNode>().Select(s => s.Whole.Trim())],
+            _ => [],
+        };
+        Length?[] measures = [.. words.Select(word => context.Measure(word, what))];
+        return measures.Length == 0 || measures.Contains(null)
+            ? null
+            : new Sourced<ImmutableArray<Length>>([.. measures.OfType<Length>()], node.Span);
     }
 
     private static TriangleDesign? ReadTriangles(

@@ -33,6 +33,9 @@ public sealed record Quilt(
     /// <summary>The rows that the field is sewn in, in the order of sewing.</summary>
     public ImmutableArray<LayoutRow> Rows { get; init; } = [];
 
+    /// <summary>How its places are sewn together in sections, by their index; null where it is sewn in rows.</summary>
+    public SewingOrder? Order { get; init; }
+
     /// <summary>Lines of places from the top; on point one of no places may lie in between each two.</summary>
     public int Lines => OnPoint ? (2 * Size.Rows) - 1 : Size.Rows;
 
@@ -58,6 +61,38 @@ public sealed record Quilt(
             }
         );
         return sorted.ConvertAll(block => (block.Key, block.Value.Count));
+    }
+
+    /// <summary>The different blocks of a quilt; blocks of one coloring are numbered from the largest.</summary>
+    public IEnumerable<(ColoredBlock Block, int Number, long Count)> NumberedBlocks()
+    {
+        var counts = new Dictionary<(string Key, Length Width, Length Height), long>();
+        var blocks = new List<ColoredBlock>();
+        foreach (BlockPlace place in Places)
+        {
+            var key = (place.Block.Key, place.Block.Width, place.Block.Height);
+            if (!counts.TryGetValue(key, out long count))
+            {
+                blocks.Add(place.Block);
+            }
+            counts[key] = count + 1;
+        }
+        blocks.Sort(
+            (a, b) =>
+            {
+                int order = a.Coloring.Order.CompareTo(b.Coloring.Order);
+                order = order != 0 ? order : b.Width.CompareTo(a.Width);
+                return order != 0 ? order : b.Height.CompareTo(a.Height);
+            }
+        );
+        int number = 0;
+        string? last = null;
+        foreach (ColoredBlock block in blocks)
+        {
+            number = block.Key == last ? number + 1 : 1;
+            last = block.Key;
+            yield return (block, number, counts[(block.Key, block.Width, block.Height)]);
+        }
     }
 
     /// <summary>Every patch of the quilt: blocks, sashing, triangles, borders, in that order.</summary>

@@ -5,8 +5,6 @@ using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Rules;
 using PatternPress.Quilting.Settings;
 using PatternPress.Quilting.Settings.Fills;
-using PatternPress.Quilting.Techniques;
-using PatternPress.Source;
 
 namespace PatternPress.Quilting.Resolving;
 
@@ -18,56 +16,25 @@ public static class QuiltResolver
 
     /// <summary>Draws every block of a pattern at every size's block size, used or not.</summary>
     /// <param name="findings">Units that cannot fill their regions are reported here.</param>
-    /// <returns>Blocks by key and longer side asked for; blocks with a problem are missing.</returns>
     public static BlockSet ResolveBlocks(Pattern pattern, FindingCollector findings)
     {
-        var blocks = new Dictionary<(string, Length?), Block>();
+        var blocks = new BlockSet(pattern);
         foreach (SizeDesign size in pattern.Sizes)
         {
+            bool takesPlaces = SettingCatalog.Find(size.Quilt.Setting.Value) is { HasGrid: true };
             foreach (BlockDesign design in pattern.Blocks)
             {
-                if (blocks.ContainsKey((design.Key, size.BlockSize)))
+                if (design.Sized || size.BlockSize is not null)
                 {
-                    continue;
+                    _ = blocks.Draw(design, size.BlockSize, size, findings);
                 }
-                if (!design.Sized && size.BlockSize is null)
+                else if (!takesPlaces)
                 {
                     findings.Add(PP0227_SizelessBlock.Found(design.Span, design.Key, size.Key));
-                    continue;
-                }
-                var problems = new List<(UnitRegion Region, Rect Place, UnitProblem Problem)>();
-                Block? block = BlockResolver.Resolve(design, size.BlockSize, problems);
-                if (block is not null)
-                {
-                    blocks.Add((design.Key, size.BlockSize), block);
-                }
-                // Equal regions of one letter have one fault.
-                foreach (
-                    (UnitRegion region, Rect place, UnitProblem problem) in problems.DistinctBy(p =>
-                        (p.Region.Design.Letter, p.Place.Width, p.Place.Height)
-                    )
-                )
-                {
-                    string letter = region.Design.Letter;
-                    findings.Add(
-                        problem.Kind == UnitProblemKind.Words
-                            ? new Finding(
-                                PP0206_UnitWordsWithoutMeaning.Found(problem, letter, design.Key)
-                            )
-                            : PP0207_UnitDoesNotFitRegion.Found(
-                                problem,
-                                region.Span,
-                                letter,
-                                design.Key,
-                                place.Width,
-                                place.Height,
-                                size.Key
-                            )
-                    );
                 }
             }
         }
-        return new BlockSet(blocks);
+        return blocks;
     }
 
     /// <summary>Places everything. Null where something was reported.</summary>
@@ -91,15 +58,10 @@ public static class QuiltResolver
         {
             return null;
         }
-        if (PlaceBlocks(pattern, size, blocks, cells, findings) is not { } placed)
+        if (setting.Lay(new Layout(pattern, size, blocks, cells, findings)) is not { } field)
         {
             return null;
         }
-        if (setting.StandsOnPoint && !AreSquare(placed, cells, size, findings))
-        {
-            return null;
-        }
-        Field field = setting.Lay(design, placed);
         Length margin = Length.Zero;
         foreach (BorderDesign border in design.Borders)
         {
@@ -140,6 +102,7 @@ public static class QuiltResolver
         {
             Pieces = [.. field.Pieces.Select(p => p.MovedBy(by))],
             Rows = field.Rows,
+            Order = field.Order,
         };
     }
 
@@ -210,136 +173,5 @@ public static class QuiltResolver
             }
         );
         return null;
-    }
-
-    // A line on point goes through the corners of all its blocks, and so do the sides of the quilt.
-    private static bool AreSquare(
-        (ColoredBlock Block, Turn Turn)[][] placed,
-        FillCell[][] cells,
-        SizeDesign size,
-        FindingCollector findings
-    )
-    {
-        ColoredBlock block = placed[0][0].Block;
-        if (block.Width == block.Height)
-        {
-            return true;
-        }
-        findings.Add(
-            PP0244_OblongBlockOnPoint.Found(
-                cells[0][0].Span,
-                block.Key,
-                block.Width,
-                block.Height,
-                size.Key
-            )
-        );
-        return false;
-    }
-
-    private static (ColoredBlock Block, Turn Turn)[][]? PlaceBlocks(
-        Pattern pattern,
-        SizeDesign size,
-        BlockSet blocks,
-        FillCell[][] cells,
-        FindingCollector findings
-    )
-    {
-        (Length Width, Length Height)? common = CommonSize(pattern, size, blocks, cells, findings);
-        if (common is not { } finished)
-        {
-            return null;
-        }
-        var colored = new Dictionary<(string, bool), ColoredBlock>();
-        var placed = new (ColoredBlock, Turn)[cells.Length][];
-        for (int r = 0; r < placed.Length; r++)
-        {
-            placed[r] = new (ColoredBlock, Turn)[cells[r].Length];
-            for (int c = 0; c < placed[r].Length; c++)
-            {
-                FillCell cell = cells[r][c];
-                if (
-                    !colored.TryGetValue(
-                        (cell.Coloring, cell.Turn.SwapsSides),
-                        out ColoredBlock? block
-                    )
-                )
-                {
-                    Coloring coloring = pattern.Coloring(cell.Coloring)!;
-                    Block? drawn = coloring.IsPlain ? null : blocks.Find(coloring.Block!, size);
-                    // A plain block turned is a plain block of the place's own shape.
-                    block = drawn is null
-                        ? new ColoredBlock(coloring, null, finished.Width, finished.Height)
-                        : new ColoredBlock(coloring, drawn, drawn.Width, drawn.Height);
-                    colored.Add((cell.Coloring, cell.Turn.SwapsSides), block);
-                }
-                placed[r][c] = (block, block.Block is null ? Turn.None : cell.Turn);
-            }
-        }
-        return placed;
-    }
-
-    /// <summary>The size that all places share; reports blocks that differ. Plain blocks take the others' size.</summary>
-    private static (Length Width, Length Height)? CommonSize(
-        Pattern pattern,
-        SizeDesign size,
-        BlockSet blocks,
-        FillCell[][] cells,
-        FindingCollector findings
-    )
-    {
-        (Length Width, Length Height)? common = null;
-        string firstKey = "";
-        Span firstSpan = Span.None;
-        bool agree = true;
-        var compared = new HashSet<(string, bool)>();
-        foreach (FillCell cell in cells.SelectMany(line => line))
-        {
-            Coloring coloring = pattern.Coloring(cell.Coloring)!;
-            if (coloring.IsPlain || !compared.Add((coloring.Block!, cell.Turn.SwapsSides)))
-            {
-                continue;
-            }
-            if (blocks.Find(coloring.Block!, size) is not { } block)
-            {
-                agree = false;
-                continue;
-            }
-            (Length, Length) own = cell.Turn.SwapsSides
-                ? (block.Height, block.Width)
-                : (block.Width, block.Height);
-            if (common is { } first && first != own)
-            {
-                agree = false;
-                findings.Add(
-                    PP0223_UnequalBlocks.Found(
-                        cell.Span,
-                        block.Key,
-                        own.Item1,
-                        own.Item2,
-                        firstSpan,
-                        firstKey,
-                        first.Width,
-                        first.Height,
-                        size.Key
-                    )
-                );
-            }
-            if (common is null)
-            {
-                common = own;
-                firstKey = block.Key;
-                firstSpan = cell.Span;
-            }
-        }
-        if (common is null && agree)
-        {
-            common = size.BlockSize is { } side ? (side, side) : null;
-            if (common is null)
-            {
-                findings.Add(PP0227_SizelessBlock.Found(size.Span, Coloring.PlainPart, size.Key));
-            }
-        }
-        return agree ? common : null;
     }
 }

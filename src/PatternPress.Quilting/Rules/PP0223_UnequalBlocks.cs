@@ -31,7 +31,7 @@ public sealed class PP0223_UnequalBlocks : ReadingRule
                 block,
                 $"blocks \"{key}\" and \"{otherKey}\" differ in size, so their rows do not meet",
                 "this block",
-                hint: "give both blocks the same size, or put the smaller one on a larger grid",
+                hint: "give both blocks the same size, put the smaller one on a larger grid, or set the quilt in-sections",
                 others: new Label(other, "and this one")
             ),
             size,

@@ -19,7 +19,7 @@ public sealed class PP0243_KeyOfAnotherSetting : ReadingRule
         Instance.Report(
             place,
             $"a quilt set {setting} has no {key}",
-            $"{key} belong to a quilt set {other}",
+            $"only a quilt set {other} has {key}",
             hint: $"leave {key} out, or write setting: {other}"
         );
 }

@@ -37,10 +37,11 @@ public sealed class PP0308_CountsThatDoNotComeOut : CheckingRule
     private IEnumerable<Finding> Units(Making making, SizeMaking size)
     {
         var drawn = new Dictionary<string, long>(StringComparer.Ordinal);
-        foreach ((ColoredBlock block, int count) in size.Quilt.BlockCounts())
+        foreach ((ColoredBlock block, int number, long count) in PartSorting.Count(size.Quilt))
         {
-            // A coloring can occur at several block sizes; its makeup is the same in each.
-            BlockMakeup? makeup = making.Blocks.FirstOrDefault(b => b.Coloring == block.Key);
+            BlockMakeup? makeup = making.Blocks.FirstOrDefault(b =>
+                b.Coloring == block.Key && b.Number == number
+            );
             foreach (BlockPart part in makeup?.Parts ?? [])
             {
                 if (part.Unit is { } label)

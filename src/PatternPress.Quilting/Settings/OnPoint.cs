@@ -3,6 +3,7 @@ using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
+using PatternPress.Quilting.Rules;
 
 namespace PatternPress.Quilting.Settings;
 
@@ -18,15 +19,37 @@ public sealed class OnPoint : Setting
 
     public override bool StandsOnPoint => true;
 
-    public override Field Lay(QuiltDesign design, (ColoredBlock Block, Turn Turn)[][] blocks) =>
-        new Layout(design, blocks).Lay();
+    public override Field? Lay(Layout layout) =>
+        EqualBlocks.Place(layout) is { } blocks && AreSquare(blocks, layout)
+            ? new Laying(layout.Design, blocks).Lay()
+            : null;
+
+    // A line on point goes through the corners of all its blocks, and so do the sides of the quilt.
+    private static bool AreSquare((ColoredBlock Block, Turn Turn)[][] placed, Layout layout)
+    {
+        ColoredBlock block = placed[0][0].Block;
+        if (block.Width == block.Height)
+        {
+            return true;
+        }
+        layout.Findings.Add(
+            PP0244_OblongBlockOnPoint.Found(
+                layout.Cells[0][0].Span,
+                block.Key,
+                block.Width,
+                block.Height,
+                layout.Size.Key
+            )
+        );
+        return false;
+    }
 
     /// <summary>
     /// Works in the coordinates of the blocks: u to the upper right, v to the lower right. Diagonal row j lies at v = j
     /// steps, its blocks at u = i steps; block c of line k has i + j = x, j − i = y for its place x = 2c (odd lines 2c + 1),
     /// y = k among the half steps across and down the quilt.
     /// </summary>
-    private sealed class Layout
+    private sealed class Laying
     {
         private readonly TriangleDesign _triangles;
         private readonly SashingDesign? _sashing;
@@ -46,7 +69,7 @@ public sealed class OnPoint : Setting
         private readonly List<LayoutRow> _layout = [];
         private readonly int[] _firstOfLine;
 
-        public Layout(QuiltDesign design, (ColoredBlock Block, Turn Turn)[][] blocks)
+        public Laying(QuiltDesign design, (ColoredBlock Block, Turn Turn)[][] blocks)
         {
             _triangles = design.Triangles!;
             _sashing = design.Sashing;

@@ -1,14 +1,12 @@
 using System.Collections.Immutable;
-using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Measures;
-using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
 using PatternPress.Quilting.Settings.Fills;
 
 namespace PatternPress.Quilting.Settings;
 
 /// <summary>A way of setting blocks together: where each block, sash and cornerstone lies in the field, and in which rows
-/// they are sewn.</summary>
+/// or sections they are sewn.</summary>
 public abstract class Setting
 {
     /// <summary>The word the source uses: "straight".</summary>
@@ -18,18 +16,20 @@ public abstract class Setting
     /// the edge.</summary>
     public virtual bool StandsOnPoint => false;
 
+    /// <summary>Whether columns and rows have widths of their own, so that blocks may be of several sizes and one without a
+    /// size takes that of its place.</summary>
+    public virtual bool HasGrid => false;
+
     /// <summary>The places to fill in a size.</summary>
     public virtual FillGrid Places(int rows, int columns) => new(rows, columns, StandsOnPoint);
 
-    /// <summary>Lays the field out, its upper left corner at the origin.</summary>
-    /// <param name="design">Sashing and the like.</param>
-    /// <param name="blocks">The block of each place and how it is turned, line by line.</param>
-    public abstract Field Lay(QuiltDesign design, (ColoredBlock Block, Turn Turn)[][] blocks);
+    /// <summary>Lays the field out, its upper left corner at the origin; null where something was reported.</summary>
+    public abstract Field? Lay(Layout layout);
 }
 
 /// <summary>The field of blocks inside all borders.</summary>
 /// <param name="Pieces">Triangles along the edge.</param>
-/// <param name="Rows">In the order of sewing.</param>
+/// <param name="Rows">In the order of sewing; none where it is sewn in sections.</param>
 public sealed record Field(
     Length Width,
     Length Height,
@@ -37,4 +37,8 @@ public sealed record Field(
     ImmutableArray<Sash> Sashes,
     ImmutableArray<SettingPiece> Pieces,
     ImmutableArray<LayoutRow> Rows
-);
+)
+{
+    /// <summary>How the places are sewn together in sections; null where the field is sewn in rows.</summary>
+    public SewingOrder? Order { get; init; }
+}

@@ -5,7 +5,8 @@ namespace PatternPress.Quilting.Settings;
 /// <summary>Every setting, found by keyword.</summary>
 public static class SettingCatalog
 {
-    public static ImmutableArray<Setting> All { get; } = [new Straight(), new OnPoint()];
+    public static ImmutableArray<Setting> All { get; } =
+    [new Straight(), new OnPoint(), new InSections()];
 
     public static Setting? Find(string keyword) =>
         All.FirstOrDefault(setting => setting.Keyword == keyword);

@@ -1,5 +1,6 @@
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Rules;
+using PatternPress.Source;
 
 namespace PatternPress.Quilting.Settings;
 
@@ -9,37 +10,55 @@ internal static class SettingNeeds
     public static bool AreMet(Setting setting, SizeDesign size, FindingCollector findings)
     {
         QuiltDesign design = size.Quilt;
+        bool met = true;
         if (!setting.StandsOnPoint)
         {
-            if (design.Triangles is { } triangles)
-            {
-                Report("triangles", triangles.Span);
-            }
-            if (design.Between is { } between)
-            {
-                Report("between", between.Span);
-            }
-            return design.Triangles is null && design.Between is null;
+            Refuse(design.Triangles?.Span, "triangles", "on-point");
+            Refuse(design.Between?.Span, "between", "on-point");
         }
-        if (design.Triangles is null)
+        if (!setting.HasGrid)
         {
-            findings.Add(new Finding(PP0242_NoTriangles.Found(design.Setting.Span)));
-            return false;
+            Refuse(design.Columns?.Span, "columns", "in-sections");
+            Refuse(design.Rows?.Span, "rows", "in-sections");
         }
-        if (design.Triangles.Float.Sign > 0 && design.Sashing is { } sashing)
+        else
         {
-            findings.Add(
-                new Finding(PP0245_FloatWithSashing.Found(design.Triangles.Span, sashing.Span))
-            );
-            return false;
+            Refuse(design.Sashing?.Span, "sashing", "straight");
+            Refuse(size.BlockSize is null ? null : size.Span, "block size", "straight");
+            if (design.Columns is null || design.Rows is null)
+            {
+                Need(
+                    PP0260_NoGrid.Found(
+                        design.Setting.Span,
+                        design.Columns is not null ? "rows"
+                            : design.Rows is not null ? "columns"
+                            : "columns and rows"
+                    )
+                );
+            }
         }
-        return true;
+        if (setting.StandsOnPoint && design.Triangles is null)
+        {
+            Need(PP0242_NoTriangles.Found(design.Setting.Span));
+        }
+        if (design.Triangles is { Float.Sign: > 0 } triangles && design.Sashing is { } sashing)
+        {
+            Need(PP0245_FloatWithSashing.Found(triangles.Span, sashing.Span));
+        }
+        return met;
 
-        void Report(string key, Source.Span place) =>
-            findings.Add(
-                new Finding(
-                    PP0243_KeyOfAnotherSetting.Found(place, key, setting.Keyword, "on-point")
-                )
-            );
+        void Refuse(Span? place, string key, string other)
+        {
+            if (place is { } span)
+            {
+                Need(PP0243_KeyOfAnotherSetting.Found(span, key, setting.Keyword, other));
+            }
+        }
+
+        void Need(Source.Diagnostics.Diagnostic diagnostic)
+        {
+            findings.Add(new Finding(diagnostic));
+            met = false;
+        }
     }
 }

@@ -12,14 +12,18 @@ public sealed class Straight : Setting
 {
     public override string Keyword => "straight";
 
-    public override Field Lay(QuiltDesign design, (ColoredBlock Block, Turn Turn)[][] blocks)
+    public override Field? Lay(Layout layout)
     {
+        if (EqualBlocks.Place(layout) is not { } blocks)
+        {
+            return null;
+        }
         int rows = blocks.Length,
             columns = blocks[0].Length;
         (ColoredBlock first, Turn firstTurn) = blocks[0][0];
         Length width = firstTurn.SwapsSides ? first.Height : first.Width,
             height = firstTurn.SwapsSides ? first.Width : first.Height;
-        SashingDesign? sashing = design.Sashing;
+        SashingDesign? sashing = layout.Design.Sashing;
         Length sash = sashing?.Width ?? Length.Zero;
         Length edge = sashing is { Around: true } ? sash : Length.Zero;
         Length stepX = width + sash,

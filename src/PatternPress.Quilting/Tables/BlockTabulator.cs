@@ -21,28 +21,54 @@ internal static class BlockTabulator
         return new PlacementChart(
             size.Key,
             quilt.Size.Quilt.Setting.Value,
-            [
-                .. Enumerable
-                    .Range(0, quilt.Lines)
-                    .Select(line =>
-                        quilt
-                            .Places.Where(place => place.Row == line)
-                            .OrderBy(place => place.Column)
-                            .Select(place => new PlacementCell(
-                                place.Block.Key,
-                                numbers[(place.Block.Key, place.Block.Width, place.Block.Height)],
-                                place.Turn
-                            ))
-                            .ToImmutableArray()
-                    ),
-            ],
+            quilt.Order is not null
+                ? []
+                :
+                [
+                    .. Enumerable
+                        .Range(0, quilt.Lines)
+                        .Select(line =>
+                            quilt
+                                .Places.Where(place => place.Row == line)
+                                .OrderBy(place => place.Column)
+                                .Select(CellOf)
+                                .ToImmutableArray()
+                        ),
+                ],
             sashing is null
                 ? null
                 : new SashingLayout(
                     sashing.Around || quilt.OnPoint,
                     sashing.Cornerstones is not null
-                )
+                ),
+            [
+                .. QuiltSection
+                    .Of(quilt)
+                    .Select(section => new SectionRow(
+                        section.Number,
+                        section.Count,
+                        section.Join,
+                        [
+                            .. section.Parts.Select(part =>
+                                part.Section > 0
+                                    ? new SectionPart(null, part.Section)
+                                    : new SectionPart(CellOf(quilt.Places[part.Place]), 0)
+                            ),
+                        ],
+                        section.Place.Width,
+                        section.Place.Height,
+                        quilt.House.Unfinished(section.Place.Width),
+                        quilt.House.Unfinished(section.Place.Height)
+                    )),
+            ]
         );
+
+        PlacementCell CellOf(BlockPlace place) =>
+            new(
+                place.Block.Key,
+                numbers[(place.Block.Key, place.Block.Width, place.Block.Height)],
+                place.Turn
+            );
     }
 
     private static BlockRow RowOf(Making making, BlockMakeup block)

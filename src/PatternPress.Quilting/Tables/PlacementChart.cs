@@ -1,19 +1,42 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Geometry;
+using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Resolving;
 
 namespace PatternPress.Quilting.Tables;
 
 /// <summary>Where each block goes in one size.</summary>
 /// <param name="Size">Key of the size.</param>
 /// <param name="Setting">Keyword of the setting.</param>
-/// <param name="Rows">From the top; each from the left.</param>
+/// <param name="Rows">From the top; each from the left. None where blocks lie in no rows.</param>
 /// <param name="Sashing">Which sashing lies between; null for none.</param>
+/// <param name="Sections">Instead of rows: the sections in the order they are sewn. The last is the whole field.</param>
 public sealed record PlacementChart(
     string Size,
     string Setting,
     ImmutableArray<ImmutableArray<PlacementCell>> Rows,
-    SashingLayout? Sashing
+    SashingLayout? Sashing,
+    ImmutableArray<SectionRow> Sections
 );
+
+/// <summary>Blocks and sections sewn before it that make a section.</summary>
+/// <param name="Number">From 1.</param>
+/// <param name="Count">How many are made.</param>
+/// <param name="Parts">In the order of sewing.</param>
+public sealed record SectionRow(
+    int Number,
+    int Count,
+    SectionJoin Join,
+    ImmutableArray<SectionPart> Parts,
+    Length FinishedWidth,
+    Length FinishedHeight,
+    Length UnfinishedWidth,
+    Length UnfinishedHeight
+);
+
+/// <param name="Block">Null where it is a section.</param>
+/// <param name="Section">The number of a section sewn before; 0 for a block.</param>
+public sealed record SectionPart(PlacementCell? Block, int Section);
 
 /// <param name="Number">The block row's number within its coloring.</param>
 public sealed record PlacementCell(string Coloring, int Number, Turn Turn);

@@ -45,8 +45,11 @@ public static class PrintedFacts
                 Measure("height", size.Height);
                 Measure("center width", size.CenterWidth);
                 Measure("center height", size.CenterHeight);
-                Count("blocks across", size.Across);
-                Count("blocks down", size.Down);
+                if (size.Across > 0)
+                {
+                    Count("blocks across", size.Across);
+                    Count("blocks down", size.Down);
+                }
                 Count("blocks", size.Blocks);
                 Measure("seam", size.Seam);
             }
@@ -367,15 +370,35 @@ public static class PrintedFacts
                     _row = $"row {r + 1}";
                     for (int c = 0; c < chart.Rows[r].Length; c++)
                     {
-                        PlacementCell cell = chart.Rows[r][c];
-                        string name = NameOf(cell.Coloring, cell.Number);
-                        Text(
-                            $"column {c + 1}",
-                            cell.Turn.Quarters == 0 ? name : $"{name} turned {cell.Turn.Degrees}"
-                        );
+                        Text($"column {c + 1}", Placed(chart.Rows[r][c]));
                     }
                 }
+                foreach (SectionRow section in chart.Sections)
+                {
+                    _row = $"section {section.Number}";
+                    Count("count", section.Count);
+                    Text("join", PurposeText.Word(section.Join));
+                    Text(
+                        "parts",
+                        string.Join(
+                            ", ",
+                            section.Parts.Select(part =>
+                                part.Block is { } cell ? Placed(cell) : $"section {part.Section}"
+                            )
+                        )
+                    );
+                    Measure("finished width", section.FinishedWidth);
+                    Measure("finished height", section.FinishedHeight);
+                    Measure("unfinished width", section.UnfinishedWidth);
+                    Measure("unfinished height", section.UnfinishedHeight);
+                }
             }
+        }
+
+        private static string Placed(PlacementCell cell)
+        {
+            string name = NameOf(cell.Coloring, cell.Number);
+            return cell.Turn.Quarters == 0 ? name : $"{name} turned {cell.Turn.Degrees}";
         }
 
         public void Sashing()

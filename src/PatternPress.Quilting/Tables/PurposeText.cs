@@ -22,6 +22,15 @@ public static class PurposeText
             _ => purpose.ToString(),
         };
 
+    public static string Word(SectionJoin join) =>
+        join switch
+        {
+            SectionJoin.SideBySide => "side by side",
+            SectionJoin.OneBelowTheOther => "one below the other",
+            SectionJoin.Clockwise => "clockwise around the first",
+            _ => "counterclockwise around the first",
+        };
+
     public static string Word(SashKind kind) =>
         kind switch
         {

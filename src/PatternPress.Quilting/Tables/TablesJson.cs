@@ -482,17 +482,52 @@ public sealed class TablesJson
             foreach (PlacementCell cell in row)
             {
                 _json.WriteStartObject();
-                Text("coloring", cell.Coloring);
-                if (cell.Number != 1)
-                {
-                    Count("number", cell.Number);
-                }
-                Turned(cell.Turn);
+                Placed(cell);
                 _json.WriteEndObject();
             }
             _json.WriteEndArray();
         }
         _json.WriteEndArray();
+        if (!chart.Sections.IsEmpty)
+        {
+            Array("sections", chart.Sections, Section);
+        }
+    }
+
+    private void Placed(PlacementCell cell)
+    {
+        Text("coloring", cell.Coloring);
+        if (cell.Number != 1)
+        {
+            Count("number", cell.Number);
+        }
+        Turned(cell.Turn);
+    }
+
+    private void Section(SectionRow section)
+    {
+        Count("number", section.Number);
+        Count("count", section.Count);
+        Text("join", PurposeText.Word(section.Join));
+        Array(
+            "parts",
+            section.Parts,
+            part =>
+            {
+                if (part.Block is { } cell)
+                {
+                    Placed(cell);
+                }
+                else
+                {
+                    Count("section", part.Section);
+                }
+            }
+        );
+        Measure("finishedWidth", section.FinishedWidth);
+        Measure("finishedHeight", section.FinishedHeight);
+        Measure("unfinishedWidth", section.UnfinishedWidth);
+        Measure("unfinishedHeight", section.UnfinishedHeight);
     }
 
     private void Sashing(SashingRow row)

@@ -52,7 +52,10 @@ public sealed class TablesText
         Grid(
             Row("finished", s => Size(s.Width, s.Height)),
             Row("center", s => Size(s.CenterWidth, s.CenterHeight)),
-            Row("blocks", s => $"{s.Across} × {s.Down} = {s.Blocks}"),
+            Row(
+                "blocks",
+                s => s.Across == 0 ? $"{s.Blocks}" : $"{s.Across} × {s.Down} = {s.Blocks}"
+            ),
             Row("seam", s => L(s.Seam))
         );
     }
@@ -333,6 +336,21 @@ public sealed class TablesText
                     .ToArray()
             ),
         ]);
+        foreach (SectionRow section in chart.Sections)
+        {
+            string parts = string.Join(
+                ", ",
+                section.Parts.Select(part =>
+                    part.Block is { } cell
+                        ? BlockName(cell.Coloring, cell.Number)
+                            + (cell.Turn.Quarters == 0 ? "" : $"@{cell.Turn.Degrees}")
+                        : $"section {part.Section}"
+                )
+            );
+            _text.Append(
+                $"section {section.Number}: {section.Count} of {parts}, {PurposeText.Word(section.Join)}; finished {Size(section.FinishedWidth, section.FinishedHeight)}, unfinished {Size(section.UnfinishedWidth, section.UnfinishedHeight)}\n"
+            );
+        }
     }
 
     private void Sashing()

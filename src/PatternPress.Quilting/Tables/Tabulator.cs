@@ -100,8 +100,8 @@ public static class Tabulator
             quilt.Height,
             quilt.Center.Width,
             quilt.Center.Height,
-            quilt.Size.Columns,
-            quilt.Size.Rows,
+            quilt.Order is null ? quilt.Size.Columns : 0,
+            quilt.Order is null ? quilt.Size.Rows : 0,
             quilt.Places.Length,
             quilt.House.Seam
         );

@@ -614,6 +614,14 @@ public sealed class PatternShape
                     new ChoiceShape("a setting", "How the blocks are set.", words.Settings)
                 ),
                 new Key("sashing", Sashing()),
+                new Key(
+                    "columns",
+                    Text("column widths", "Finished widths of the columns; they repeat.", "6 12 6")
+                ),
+                new Key(
+                    "rows",
+                    Text("row heights", "Finished heights of the rows; they repeat.", "6 12 6")
+                ),
                 new Key("fill", Fill()),
                 new Key("between", Fill()),
                 new Key("triangles", Triangles()),

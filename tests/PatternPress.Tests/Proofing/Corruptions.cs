@@ -39,6 +39,8 @@ internal sealed class Corruptions
         "Batting",
         "Placement.Rows",
         "Placement.Rows[]",
+        "Placement.Sections",
+        "Placement.Sections.Parts",
         "Blocks.Columns",
         "Blocks.Rows",
         "Units.Rows.Fabrics",
