@@ -248,13 +248,13 @@ public sealed class SectionAssembly
         }
     }
 
-    // The upper part's lower edge: whole along the middle at first, the rest at the end.
+    // Below the upper part: along half of the middle at first, the rest at the end.
     private static void MarkPartialSeam(Draft draft, SectionJoin join, Box[] boxes)
     {
         FigureStyle style = draft.Style;
         Box middle = boxes[0],
             upper = boxes[1];
-        double y = upper.Bottom;
+        double y = upper.Bottom + (Gap / 2);
         bool clockwise = join == SectionJoin.Clockwise;
         double flush = clockwise ? upper.Right : upper.X,
             sewn = (middle.X + middle.Right) / 2,
