@@ -14,6 +14,23 @@ internal static class UnitPictures
             Patch(1, (side, Length.Zero), (side, side), (Length.Zero, side)),
         ];
 
+    /// <summary>Role 0 at the top, in the corner that the diagonal leans away from.</summary>
+    public static ImmutableArray<UnitPatch> HalfRectangle(Length width, Length height, bool right)
+    {
+        Length o = Length.Zero;
+        return right
+            ?
+            [
+                Patch(0, (o, o), (width, o), (o, height)),
+                Patch(1, (width, o), (width, height), (o, height)),
+            ]
+            :
+            [
+                Patch(0, (o, o), (width, o), (width, height)),
+                Patch(1, (o, o), (width, height), (o, height)),
+            ];
+    }
+
     /// <summary>
     /// Clockwise from the top. Two roles: 0 at top and bottom, 1 at the sides. Three: 1 at the left, 2 at the right.
     /// Four: one each.

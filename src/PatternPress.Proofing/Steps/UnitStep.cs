@@ -291,7 +291,7 @@ internal sealed class UnitStep
                 $"the unit takes {string.Join(", ", plan.Pieces.Select(p => p.Name))}"
             );
         }
-        bool trim = false;
+        bool trim = plan.Trims;
         foreach (NeededPiece needed in plan.Pieces)
         {
             UnitPiece? piece = _cell.Pieces.FirstOrDefault(p =>
@@ -350,7 +350,11 @@ internal sealed class UnitStep
                 needed.WholeStrip ? "a whole strip is sewn" : "a piece is sewn"
             );
         }
-        if (needed.WholeStrip)
+        if (needed.Fits is { } fits)
+        {
+            Both(piece, fits, way);
+        }
+        else if (needed.WholeStrip)
         {
             Same("length", piece.Width, needed.Width.Wanted, "the narrowest fabric is wide");
         }
@@ -358,7 +362,10 @@ internal sealed class UnitStep
         {
             Side("width", piece, needed.Width, piece.Width, way, needed);
         }
-        Side("height", piece, needed.Height, piece.Height, way, needed);
+        if (needed.Fits is null)
+        {
+            Side("height", piece, needed.Height, piece.Height, way, needed);
+        }
         if (
             _bench.Take(ProofStep.SewUnits, _named, _row.Label, piece.Cut, Fabric(piece.Role))
             is not { } cut
@@ -400,6 +407,53 @@ internal sealed class UnitStep
                     PieceCut.AroundTemplate => "a piece cut around a template",
                     _ => "a piece",
                 };
+    }
+
+    // Both sides together: on the ruler's marks, large enough, and not when either is a mark shorter.
+    private void Both(UnitPiece piece, Func<Length, Length, bool> fits, UnitWay way)
+    {
+        Ruler ruler = _bench.House.Ruler;
+        string size = _bench.Notes.Told(piece.Width, piece.Height);
+        if (!_bench.Notes.Ok(ruler.Shows(piece.Width) && ruler.Shows(piece.Height)))
+        {
+            Wrong(Of(piece), size, $"the ruler is marked every {_bench.Notes.Told(ruler.Step)}");
+        }
+        if (!_bench.Notes.Ok(fits(piece.Width, piece.Height)))
+        {
+            _bench.Notes.Add(
+                MistakeKind.Short,
+                ProofStep.SewUnits,
+                _named,
+                _row.Label,
+                Of(piece),
+                size,
+                "too little is left to trim the unit from"
+            );
+            return;
+        }
+        Length more =
+            way.Oversize && _bench.House.Cutting == CuttingStyle.Oversize
+                ? ruler.Up(_bench.House.Oversize)
+                : Length.Zero;
+        (Length width, Length height) = (piece.Width - more, piece.Height - more);
+        if (
+            !_bench.Notes.Ok(
+                fits(width, height)
+                    && !fits(width - ruler.Step, height)
+                    && !fits(width, height - ruler.Step)
+            )
+        )
+        {
+            _bench.Notes.Add(
+                MistakeKind.Excess,
+                ProofStep.SewUnits,
+                _named,
+                _row.Label,
+                Of(piece),
+                size,
+                "less would do"
+            );
+        }
     }
 
     // Not too small; not larger than the next mark of the ruler, unless it is cut larger by the house's wish.

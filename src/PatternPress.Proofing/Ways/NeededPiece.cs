@@ -24,6 +24,11 @@ internal sealed record NeededPiece(
     /// <summary>Whether it is cut larger on purpose and trimmed, whatever the house does with other pieces.</summary>
     public bool CutLarger { get; init; }
 
+    /// <summary>
+    /// Whether a piece of a width and a height will do, where its sides cannot be told one by one; null where they can.
+    /// </summary>
+    public Func<Length, Length, bool>? Fits { get; init; }
+
     public static NeededPiece Square(string name, int role, long count, PieceSide side) =>
         new(name, role, count, side, side);
 }

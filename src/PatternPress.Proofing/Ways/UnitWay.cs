@@ -14,6 +14,7 @@ internal sealed record UnitWay(string Keyword, string Kind, Func<UnitOrder, WayP
     private static readonly Dictionary<string, UnitWay> Known = new UnitWay[][]
     {
         HalfSquareWays.All,
+        HalfRectangleWays.All,
         QuarterSquareWays.All,
         GeeseWays.All,
         SquareInSquareWays.All,

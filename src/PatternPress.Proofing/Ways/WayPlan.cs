@@ -24,6 +24,9 @@ internal sealed record WayPlan(
     /// <summary>Shapes that pieces are cut to around templates.</summary>
     public ImmutableArray<NeededTemplate> Templates { get; init; } = [];
 
+    /// <summary>Whether the unit always comes out larger, however its pieces are cut.</summary>
+    public bool Trims { get; init; }
+
     /// <summary>Corners stitched and flipped for one batch.</summary>
     public int Flips { get; init; }
 

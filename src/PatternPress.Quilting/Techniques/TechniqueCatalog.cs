@@ -15,6 +15,8 @@ public static class TechniqueCatalog
         new HalfSquareTwoAtATime(),
         new HalfSquareEightAtATime(),
         new HalfSquareSingleTriangles(),
+        new HalfRectangleTwoAtATime(),
+        new HalfRectangleSingleTriangles(),
         new QuarterSquareTwoAtATime(),
         new QuarterSquareSingleTriangles(),
         new GeeseFourAtATime(),

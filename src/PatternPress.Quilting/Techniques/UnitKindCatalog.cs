@@ -13,6 +13,7 @@ public static class UnitKindCatalog
         PlainSquare.Kind,
         PlainRectangle.Kind,
         HalfSquare.Kind,
+        HalfRectangle.Kind,
         QuarterSquare.Kind,
         FlyingGeese.Kind,
         SquareInSquare.Kind,

@@ -38,6 +38,13 @@ internal static class RandomPatterns
             """,
         """
             map: |
+              u u w
+              v x w
+            columns: 1 2 2
+            units: {u: "half-rectangle upper-left, a on b", v: "half-rectangle upper-right, b on c", w: "half-rectangle lower-left, a on b", x: "half-rectangle lower-right, c on a"}
+            """,
+        """
+            map: |
               T T b
               l l b
             rows: 2 1

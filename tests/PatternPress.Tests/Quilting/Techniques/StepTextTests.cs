@@ -81,6 +81,10 @@ public partial class StepTextTests
                 foreach (bool trim in (bool[])[false, true])
                 {
                     string rendered = Render(keyword, recipe, pressing, trim);
+                    foreach (string lean in (string[])["left", "right"])
+                    {
+                        Render(keyword, recipe, pressing, trim, lean).ShouldNotContain("  ");
+                    }
                     rendered.ShouldNotContain("{{");
                     rendered.ShouldNotContain("  ");
                     rendered.ShouldNotContain("\n\n\n");
@@ -115,7 +119,13 @@ public partial class StepTextTests
         text.ShouldNotContain("45°");
     }
 
-    private static string Render(string keyword, Recipe recipe, string pressing, bool trim)
+    private static string Render(
+        string keyword,
+        Recipe recipe,
+        string pressing,
+        bool trim,
+        string variant = ""
+    )
     {
         var template = Template.Parse(Text(keyword));
         template.HasErrors.ShouldBeFalse(template.Messages.ToString());
@@ -145,6 +155,7 @@ public partial class StepTextTests
             ["unit"] = new ScriptObject
             {
                 ["name"] = "unit",
+                ["variant"] = variant,
                 ["unfinished"] =
                     $"{LengthText.Inches(recipe.UnfinishedWidth)} × {recipe.UnfinishedHeight}",
             },

@@ -25,6 +25,10 @@ public class UnitKindTests
         ("half-square upper-right, ray on sky", 1, 1),
         ("half-square lower-right, ray on sky", 1, 1),
         ("half-square lower-left, ray on sky", 1, 1),
+        ("half-rectangle upper-left, ray on sky", 1, 2),
+        ("half-rectangle upper-right, ray on sky", 2, 1),
+        ("half-rectangle lower-right, ray on sky", 2, 3),
+        ("half-rectangle lower-left, ray on sky", 3, 1),
         ("quarter-square, a b", 1, 1),
         ("quarter-square left, a b", 1, 1),
         ("quarter-square, a b c", 1, 1),
@@ -142,6 +146,14 @@ public class UnitKindTests
     [TestCase("half-square upper-right, ray on sky", "3", "3", "ray@2,1 sky@1,2")]
     [TestCase("half-square lower-right, ray on sky", "3", "3", "ray@2,2 sky@1,1")]
     [TestCase("half-square lower-left, ray on sky", "3", "3", "ray@1,2 sky@2,1")]
+    [TestCase("half-rectangle upper-left, ray on sky", "3", "6", "ray@1,2 sky@2,4")]
+    [TestCase("half-rectangle upper-right, ray on sky", "3", "6", "ray@2,2 sky@1,4")]
+    [TestCase("half-rectangle lower-right, ray on sky", "3", "6", "ray@2,4 sky@1,2")]
+    [TestCase("half-rectangle lower-left, ray on sky", "3", "6", "ray@1,4 sky@2,2")]
+    [TestCase("half-rectangle upper-left, ray on sky", "6", "3", "ray@2,1 sky@4,2")]
+    [TestCase("half-rectangle upper-right, ray on sky", "6", "3", "ray@4,1 sky@2,2")]
+    [TestCase("half-rectangle lower-right, ray on sky", "6", "3", "ray@4,2 sky@2,1")]
+    [TestCase("half-rectangle lower-left, ray on sky", "6", "3", "ray@2,2 sky@4,1")]
     [TestCase("quarter-square, a b", "6", "6", "a@3,1 a@3,5 b@1,3 b@5,3")]
     [TestCase("quarter-square top, a on b", "6", "6", "a@3,1 a@3,5 b@1,3 b@5,3")]
     [TestCase("quarter-square left, a b", "6", "6", "a@1,3 a@5,3 b@3,1 b@3,5")]
@@ -302,7 +314,9 @@ public class UnitKindTests
             UnitKindCatalog.TryFind(kind.Keyword, out UnitKind? found).ShouldBeTrue();
             found.ShouldBeSameAs(kind);
             kind.Example.ShouldStartWith(kind.Keyword + (kind.Example.Contains(',') ? "" : " "));
-            (string width, string height) = kind is { Keyword: "geese" } ? ("4", "2") : ("4", "4");
+            (string width, string height) = kind is { Keyword: "geese" or "half-rectangle" }
+                ? ("4", "2")
+                : ("4", "4");
             Written.Draw(kind.Example, width, height).Parts.ShouldNotBeEmpty();
         }
         UnitKindCatalog.TryFind("nonsense", out _).ShouldBeFalse();
