@@ -23,6 +23,7 @@ public static class RuleCatalog
         new PP0239_RepeatedNeighbors(),
         new PP0240_BordersThatMerge(),
         new PP0241_SizesAlike(),
+        new PP0250_MirrorImages(),
         new PP0301_UnitWithoutMethod(),
         new PP0302_MethodThatDoesNotFit(),
         new PP0303_PieceWiderThanFabric(),
