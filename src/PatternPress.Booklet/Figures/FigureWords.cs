@@ -73,9 +73,11 @@ internal static class FigureWords
         string[] parts =
         [
             .. section.Parts.Select(part =>
-                part.Section > 0
-                    ? $"section {part.Section}"
-                    : names[quilt.Places[part.Place].Block] + Turned(quilt.Places[part.Place].Turn)
+                part.Section > 0 ? $"section {part.Section}"
+                : part.Piece.Kind == LayoutPartKind.Sash
+                    ? $"a strip of {Fabric(quilt, quilt.Sashes[part.Piece.Index].Fabric)}"
+                : names[quilt.Places[part.Piece.Index].Block]
+                    + Turned(quilt.Places[part.Piece.Index].Turn)
             ),
         ];
         string lie = section.Join switch
@@ -571,7 +573,7 @@ internal static class FigureWords
         int rows = quilt.Places.Max(p => p.Row) + 1,
             columns = quilt.Places.Max(p => p.Column) + 1;
         string grid =
-            quilt.Order is not null ? "Blocks of several sizes set in sections"
+            quilt.Order is not null ? "Blocks set in sections"
             : quilt.OnPoint
                 ? $"Blocks on point, {columns} across and {(rows + 1) / 2} down, with {columns - 1} across and {(rows - 1) / 2} down in between, and triangles in {Names(quilt, quilt.Pieces.Select(p => p.Fabric))} along the edge"
             : $"{Count(columns, "column")} and {Count(rows, "row")} of blocks";

@@ -49,8 +49,8 @@ public sealed class SectionAssembly
     /// <summary>Paper points for an inch at which every block of a section is at least so wide and high.</summary>
     public double ScaleToName(QuiltSection section, Points least) =>
         section
-            .Parts.Where(part => part.Section == 0)
-            .Select(part => FlatQuilt.ToBox(_quilt.Places[part.Place].Place))
+            .Parts.Where(part => part is { Section: 0, Piece.Kind: LayoutPartKind.Block })
+            .Select(part => FlatQuilt.ToBox(RectOf(part)))
             .Select(box => least.Value / Math.Min(box.Width, box.Height))
             .DefaultIfEmpty()
             .Max();
@@ -165,17 +165,18 @@ public sealed class SectionAssembly
 
     private (Length Width, Length Height) SizeOf(QuiltSectionPart part)
     {
-        Rect place =
-            part.Section > 0 ? Sections[part.Section - 1].Place : _quilt.Places[part.Place].Place;
+        Rect place = RectOf(part);
         return (place.Width, place.Height);
     }
+
+    private Rect RectOf(QuiltSectionPart part) =>
+        part.Section > 0 ? Sections[part.Section - 1].Place : _quilt.PlaceOf(part.Piece);
 
     private void PaintPart(Draft draft, QuiltSectionPart part, Rect place, double scale, Spot at)
     {
         FigureStyle style = draft.Style;
         // A section is drawn where its first example lies.
-        Rect from =
-            part.Section > 0 ? Sections[part.Section - 1].Place : _quilt.Places[part.Place].Place;
+        Rect from = RectOf(part);
         Box box = FlatQuilt.ToBox(from);
         Spot by = at - (new Spot(box.X, box.Y) * scale);
         FlatQuilt.FlatPatch[] patches =
@@ -183,6 +184,14 @@ public sealed class SectionAssembly
             .. _patches
                 .Where(block => block.Key >= 0 && Holds(from, _quilt.Places[block.Key].Place))
                 .SelectMany(block => block),
+            .. _quilt
+                .Sashes.Where(sash => Holds(from, sash.Place))
+                .Select(sash => new FlatQuilt.FlatPatch(
+                    FlatQuilt.OutlineOf(sash),
+                    default,
+                    sash.Fabric,
+                    FlatQuilt.Sashing
+                )),
         ];
         foreach (var same in patches.GroupBy(p => p.Fabric))
         {
@@ -235,11 +244,11 @@ public sealed class SectionAssembly
         {
             draft.Disc(part.Section.ToString(CultureInfo.InvariantCulture), box.Center);
         }
-        else if (_names.Differ)
+        else if (part.Piece.Kind == LayoutPartKind.Block && _names.Differ)
         {
             KeyPlate.TryPaint(
                 draft,
-                _names[_quilt.Places[part.Place].Block],
+                _names[_quilt.Places[part.Piece.Index].Block],
                 box.Center,
                 box.Width,
                 box.Height,

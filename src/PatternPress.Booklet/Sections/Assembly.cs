@@ -29,6 +29,7 @@ internal sealed class Assembly : Section
                 .With("float", Floats(context) ? context.Sized(i => Float(i, context)) : null)
                 .With("trim", context.Sized(i => Trim(i, context)))
                 .With("sections", context.Tables.Placement.Any(p => !p.Sections.IsEmpty))
+                .With("several_sizes", SeveralSizes(context))
                 .With(
                     "partial_seams",
                     context.Tables.Placement.Any(p => p.Sections.Any(s => GoesAround(s.Join)))
@@ -46,6 +47,20 @@ internal sealed class Assembly : Section
     private static bool Turned(PlacementChart chart) =>
         chart.Rows.Any(row => row.Any(cell => cell.Turn.Quarters != 0))
         || chart.Sections.Any(section => section.Parts.Any(p => p.Block is { Turn.Quarters: > 0 }));
+
+    private static bool SeveralSizes(SectionContext context) =>
+        context
+            .Sizes.Where(
+                (_, i) =>
+                    context
+                        .Tables.Blocks.Select(row => row.BySize[i])
+                        .Where(cell => cell is not null)
+                        .Select(cell => (cell!.FinishedWidth, cell.FinishedHeight))
+                        .Distinct()
+                        .Skip(1)
+                        .Any()
+            )
+            .Any();
 
     private static bool GoesAround(SectionJoin join) =>
         join is SectionJoin.Clockwise or SectionJoin.Counterclockwise;
@@ -74,6 +89,7 @@ internal sealed class Assembly : Section
                     SashKind.Upright => "sashing-upright",
                     SashKind.Level => "sashing-level",
                     SashKind.Row => "sashing-row",
+                    SashKind.Column => "sashing-column",
                     _ => "cornerstones",
                 }
             ];
@@ -348,9 +364,9 @@ internal sealed class Assembly : Section
         string[] parts =
         [
             .. row.Parts.Select(part =>
-                part.Block is { } cell
-                    ? BlockNames.Of(cell.Coloring, cell.Number)
-                    : labels.Format("section-part", part.Section)
+                part.Block is { } cell ? BlockNames.Of(cell.Coloring, cell.Number)
+                : part.Strip is { } strip ? labels.Format("section-strip", strip.Fabric)
+                : labels.Format("section-part", part.Section)
             ),
         ];
         string lie = row.Join switch

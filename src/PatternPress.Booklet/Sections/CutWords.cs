@@ -31,6 +31,7 @@ internal static class CutWords
                     SashKind.Upright => "sashing-upright",
                     SashKind.Level => "sashing-level",
                     SashKind.Row => "sashing-row",
+                    SashKind.Column => "sashing-column",
                     _ => "cornerstones",
                 }
             ],

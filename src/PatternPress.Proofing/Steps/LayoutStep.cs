@@ -15,7 +15,7 @@ internal sealed class LayoutStep
 {
     private const string Chart = "placement chart";
     private const string OnPoint = "on-point";
-    private const string InSections = "in-sections";
+    private static readonly string[] InSections = ["in-sections", "strippy", "staggered"];
 
     private readonly Workbench _bench;
     private readonly PlacementChart _chart;
@@ -48,7 +48,7 @@ internal sealed class LayoutStep
             drawn.Size.Quilt.Setting.Value,
             "the drawing is"
         );
-        if (_chart.Setting == InSections)
+        if (InSections.Contains(_chart.Setting))
         {
             LayInSections();
             return;
@@ -142,7 +142,7 @@ internal sealed class LayoutStep
         Center(width, height);
     }
 
-    /// <summary>Every block must come to lie where one is drawn, and all drawn ones must be laid.</summary>
+    /// <summary>Every block and strip must come to lie where one is drawn, and all drawn ones must be laid.</summary>
     private void LayInSections()
     {
         SizeColumn column = _bench.Column;
@@ -150,18 +150,11 @@ internal sealed class LayoutStep
             !Notes.Ok(
                 _chart.Rows.IsEmpty
                     && _chart.Sashing is null
-                    && _bench.Tables.Sashing.All(row => row.BySize[_bench.Size] is null)
                     && _bench.Tables.Triangles.All(row => row.BySize[_bench.Size] is null)
             )
         )
         {
-            Wrong(
-                Chart,
-                "",
-                "layout",
-                _chart.Setting,
-                "sections have no rows, sashing or triangles"
-            );
+            Wrong(Chart, "", "layout", _chart.Setting, "sections have no rows or triangles");
         }
         Notes.Same(ProofStep.LayOut, "sizes", "", "blocks across", column.Across, 0, "rows");
         Notes.Same(ProofStep.LayOut, "sizes", "", "blocks down", column.Down, 0, "columns");
@@ -175,20 +168,35 @@ internal sealed class LayoutStep
             "",
             "blocks",
             column.Blocks,
-            layout.Blocks.Count,
+            layout.Pieces.Count(piece => piece.Part.Block is not null),
             "the sections have"
         );
         Point at = _bench.Drawn.Quilt.Center.UpperLeft;
         var drawn = _bench.Drawn.Quilt.Places.ToDictionary(place => place.Place);
-        foreach ((Rect lain, PlacementCell cell) in layout.Blocks)
+        var strips = new List<SewnPatch>();
+        var laid = new Dictionary<SectionStrip, long>();
+        foreach ((Rect lain, SectionPart part) in layout.Pieces)
         {
             Rect place = lain.MoveBy(at);
-            if (!Notes.Ok(drawn.Remove(place, out BlockPlace? block)))
+            if (part.Strip is { } strip)
             {
-                Wrong(Chart, $"{place}", "block", cell.Coloring, "the drawing has no block there");
-                continue;
+                strips.Add(DrawnQuilt.PatchOf(place, strip.Fabric));
+                laid[strip] = laid.GetValueOrDefault(strip) + 1;
             }
-            Compare($"{place}", cell, block!);
+            else if (!Notes.Ok(drawn.Remove(place, out BlockPlace? block)))
+            {
+                Wrong(
+                    Chart,
+                    $"{place}",
+                    "block",
+                    part.Block!.Coloring,
+                    "the drawing has no block there"
+                );
+            }
+            else
+            {
+                Compare($"{place}", part.Block!, block!);
+            }
         }
         if (!Notes.Ok(drawn.Count == 0))
         {
@@ -196,10 +204,28 @@ internal sealed class LayoutStep
                 Chart,
                 "",
                 "blocks",
-                $"{layout.Blocks.Count}",
+                $"{layout.Pieces.Count}",
                 $"the drawing has one {drawn.Keys.First()} too"
             );
         }
+        foreach (SashingRow row in _bench.Tables.Sashing)
+        {
+            if (row.BySize[_bench.Size] is { } cell)
+            {
+                string name = $"{Word(row.Kind)} of {row.Fabric}";
+                Notes.Enough(
+                    ProofStep.LayOut,
+                    "sashing",
+                    name,
+                    "strips",
+                    cell.Count,
+                    laid.GetValueOrDefault(new SectionStrip(row.Kind, row.Fabric, row.Number)),
+                    "the sections take"
+                );
+                Pieces(row, cell, name);
+            }
+        }
+        CompareSashes(strips);
         Center(layout.Width, layout.Height);
     }
 
@@ -716,6 +742,7 @@ internal sealed class LayoutStep
             SashKind.Upright => "upright strips",
             SashKind.Level => "level strips",
             SashKind.Row => "row strips",
+            SashKind.Column => "column strips",
             _ => "cornerstones",
         };
 

@@ -24,15 +24,15 @@ internal sealed class SectionLayout
         _sections = sections;
     }
 
-    /// <summary>A block or section laid within a section.</summary>
-    private readonly record struct Lain(Rect Place, PlacementCell? Block, int Section);
+    /// <summary>A part laid within a section.</summary>
+    private readonly record struct Lain(Rect Place, SectionPart Part);
 
     /// <summary>A section as sewn.</summary>
     private sealed record Sewn(ImmutableArray<Lain> Parts, Length Width, Length Height);
 
-    /// <summary>Every block where it comes to lie, measured from the upper left corner of the field, and the field's size; null
+    /// <summary>Every block and strip where it comes to lie, measured from the upper left corner of the field, and the field's size; null
     /// where the sections cannot be sewn.</summary>
-    public static (List<(Rect Place, PlacementCell Cell)> Blocks, Length Width, Length Height)? Of(
+    public static (List<(Rect Place, SectionPart Part)> Pieces, Length Width, Length Height)? Of(
         Workbench bench,
         ImmutableArray<SectionRow> sections
     )
@@ -42,10 +42,10 @@ internal sealed class SectionLayout
         {
             return null;
         }
-        var blocks = new List<(Rect, PlacementCell)>();
-        layout.Lay(layout._sewn.Count, Point.Origin, blocks);
+        var pieces = new List<(Rect, SectionPart)>();
+        layout.Lay(layout._sewn.Count, Point.Origin, pieces);
         Sewn whole = layout._sewn[^1];
-        return (blocks, whole.Width, whole.Height);
+        return (pieces, whole.Width, whole.Height);
     }
 
     private bool SewAll()
@@ -103,10 +103,33 @@ internal sealed class SectionLayout
         var sizes = new List<(Length Width, Length Height)>();
         foreach (SectionPart part in section.Parts)
         {
-            if (!Notes.Ok((part.Block is null) == (part.Section != 0)))
+            int meanings =
+                (part.Block is null ? 0 : 1)
+                + (part.Strip is null ? 0 : 1)
+                + (part.Section == 0 ? 0 : 1);
+            if (!Notes.Ok(meanings == 1))
             {
-                Wrong(name, "part", $"section {part.Section}", "a part is a block or a section");
+                Wrong(
+                    name,
+                    "part",
+                    $"section {part.Section}",
+                    "a part is a block, strip or section"
+                );
                 return false;
+            }
+            if (part.Strip is { } strip)
+            {
+                SashingRow? sashing = _bench.Tables.Sashing.FirstOrDefault(r =>
+                    r.Kind == strip.Kind && r.Fabric == strip.Fabric && r.Number == strip.Number
+                );
+                if (!Notes.Ok(sashing?.BySize[_bench.Size] is not null))
+                {
+                    Wrong(name, "strip", $"{strip}", "the sashing table has none");
+                    return false;
+                }
+                SashingCell cut = sashing!.BySize[_bench.Size]!;
+                sizes.Add((cut.FinishedWidth, cut.FinishedHeight));
+                continue;
             }
             if (part.Block is null)
             {
@@ -151,15 +174,7 @@ internal sealed class SectionLayout
         Measure(name, "unfinished width", section.UnfinishedWidth, width + (_bench.Seam * 2));
         Measure(name, "unfinished height", section.UnfinishedHeight, height + (_bench.Seam * 2));
         _sewn.Add(
-            new Sewn(
-                [
-                    .. rects.Select(
-                        (r, i) => new Lain(r, section.Parts[i].Block, section.Parts[i].Section)
-                    ),
-                ],
-                width,
-                height
-            )
+            new Sewn([.. rects.Select((r, i) => new Lain(r, section.Parts[i]))], width, height)
         );
         return true;
     }
@@ -227,17 +242,17 @@ internal sealed class SectionLayout
             ];
     }
 
-    private void Lay(int section, Point at, List<(Rect, PlacementCell)> blocks)
+    private void Lay(int section, Point at, List<(Rect, SectionPart)> pieces)
     {
-        foreach (Lain part in _sewn[section - 1].Parts)
+        foreach (Lain lain in _sewn[section - 1].Parts)
         {
-            if (part.Block is { } cell)
+            if (lain.Part.Section == 0)
             {
-                blocks.Add((part.Place.MoveBy(at), cell));
+                pieces.Add((lain.Place.MoveBy(at), lain.Part));
             }
             else
             {
-                Lay(part.Section, at + part.Place.UpperLeft, blocks);
+                Lay(lain.Part.Section, at + lain.Place.UpperLeft, pieces);
             }
         }
     }

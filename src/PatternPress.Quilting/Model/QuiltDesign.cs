@@ -26,6 +26,12 @@ public sealed record QuiltDesign(
     /// <summary>Finished widths of the columns, from the left, where blocks may be of several sizes; they repeat.</summary>
     public Sourced<ImmutableArray<Length>>? Columns { get; init; }
 
+    /// <summary>The half blocks at the ends of staggered lines: one line of one or two colorings.</summary>
+    public Fill? Ends { get; init; }
+
+    /// <summary>Whether lines of blocks run down the quilt; null where it is not said.</summary>
+    public Sourced<bool>? AlongColumns { get; init; }
+
     /// <summary>Finished heights of the rows, from the top; they repeat.</summary>
     public Sourced<ImmutableArray<Length>>? Rows { get; init; }
 }

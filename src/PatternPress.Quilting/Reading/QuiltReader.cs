@@ -67,6 +67,12 @@ internal static class QuiltReader
                 ? FillReader.Read(between, colorings, context)
                 : null,
             Triangles = ReadTriangles(map, unchanged ?? map, context),
+            Ends = ReadContext.Text(map, "ends") is { } ends
+                ? FillReader.ReadMap(ends, colorings, context)
+                : null,
+            AlongColumns = ReadContext.Text(map, "along") is { } along
+                ? new Sourced<bool>(along.Value.Trim() == "columns", along.Span)
+                : null,
             Columns = columns,
             Rows = rows,
         };

@@ -33,8 +33,18 @@ public sealed record Quilt(
     /// <summary>The rows that the field is sewn in, in the order of sewing.</summary>
     public ImmutableArray<LayoutRow> Rows { get; init; } = [];
 
-    /// <summary>How its places are sewn together in sections, by their index; null where it is sewn in rows.</summary>
+    /// <summary>How its pieces are sewn together in sections, by their index; null where it is sewn in rows.</summary>
     public SewingOrder? Order { get; init; }
+
+    /// <summary>The pieces of <see cref="Order"/>: the places, and behind them the sashes.</summary>
+    public LayoutPart PieceAt(int index) =>
+        index < Places.Length
+            ? new(LayoutPartKind.Block, index)
+            : new(LayoutPartKind.Sash, index - Places.Length);
+
+    /// <summary>Where a block or strip lies, in the coordinates of its frame.</summary>
+    public Rect PlaceOf(LayoutPart piece) =>
+        piece.Kind == LayoutPartKind.Block ? Places[piece.Index].Place : Sashes[piece.Index].Place;
 
     /// <summary>Lines of places from the top; on point one of no places may lie in between each two.</summary>
     public int Lines => OnPoint ? (2 * Size.Rows) - 1 : Size.Rows;

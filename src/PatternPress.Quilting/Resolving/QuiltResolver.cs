@@ -50,7 +50,7 @@ public static class QuiltResolver
         {
             return null;
         }
-        FillGrid grid = setting.Places(size.Rows, size.Columns);
+        FillGrid grid = setting.Places(size);
         if (
             !SettingNeeds.AreMet(setting, size, findings)
             || Spread(design, grid, size, findings) is not { } cells

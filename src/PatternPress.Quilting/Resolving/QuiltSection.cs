@@ -37,8 +37,8 @@ public sealed record QuiltSection(
                         1,
                         1,
                         SectionJoin.SideBySide,
-                        [new(unit.Index, 0)],
-                        quilt.Places[unit.Index].Place
+                        [new(quilt.PieceAt(unit.Index), 0)],
+                        quilt.PlaceOf(quilt.PieceAt(unit.Index))
                     ),
                 ];
             }
@@ -74,8 +74,8 @@ public sealed record QuiltSection(
             [
                 .. inner.Select(part =>
                     part is SewingOrder.Unit unit
-                        ? new QuiltSectionPart(unit.Index, 0)
-                        : new QuiltSectionPart(-1, Number(part))
+                        ? new QuiltSectionPart(quilt.PieceAt(unit.Index), 0)
+                        : new QuiltSectionPart(default, Number(part))
                 ),
             ];
             string likeness = $"{join}: {string.Join(' ', parts.Select(Likeness))}";
@@ -83,7 +83,7 @@ public sealed record QuiltSection(
             {
                 number = _sections.Count + 1;
                 _numbers.Add(likeness, number);
-                Rect[] places = [.. order.Units().Select(i => quilt.Places[i].Place)];
+                Rect[] places = [.. order.Units().Select(PlaceOf)];
                 Rect first = places[0];
                 Measures.Length left = first.X,
                     top = first.Y,
@@ -112,10 +112,12 @@ public sealed record QuiltSection(
         // The second part stands on the right or on the left of the middle.
         private SectionJoin TurnOf(SewingOrder.Around around)
         {
-            Rect second = quilt.Places[around.Parts[1].Units().First()].Place,
-                middle = quilt.Places[around.Middle!.Units().First()].Place;
+            Rect second = PlaceOf(around.Parts[1].Units().First()),
+                middle = PlaceOf(around.Middle!.Units().First());
             return second.X > middle.X ? SectionJoin.Clockwise : SectionJoin.Counterclockwise;
         }
+
+        private Rect PlaceOf(int index) => quilt.PlaceOf(quilt.PieceAt(index));
 
         private string Likeness(QuiltSectionPart part)
         {
@@ -123,16 +125,21 @@ public sealed record QuiltSection(
             {
                 return part.Section.ToString(CultureInfo.InvariantCulture);
             }
-            BlockPlace place = quilt.Places[part.Place];
+            if (part.Piece.Kind == LayoutPartKind.Sash)
+            {
+                Sash sash = quilt.Sashes[part.Piece.Index];
+                return $"{sash.Kind}/{sash.Fabric}/{sash.Place.Width}/{sash.Place.Height}";
+            }
+            BlockPlace place = quilt.Places[part.Piece.Index];
             return $"{place.Block.Key}/{place.Block.Width}/{place.Block.Height}/{place.Turn.Quarters}";
         }
     }
 }
 
-/// <summary>A block or a section within a section.</summary>
-/// <param name="Place">The block's index in the quilt, of the first section like this; −1 for a section.</param>
-/// <param name="Section">The section's number; 0 for a block.</param>
-public readonly record struct QuiltSectionPart(int Place, int Section);
+/// <summary>A block, strip or section within a section.</summary>
+/// <param name="Piece">The block or strip, of the first section like this; not used for a section.</param>
+/// <param name="Section">The section's number; 0 for a block or strip.</param>
+public readonly record struct QuiltSectionPart(LayoutPart Piece, int Section);
 
 /// <summary>How the parts of a section lie.</summary>
 public enum SectionJoin

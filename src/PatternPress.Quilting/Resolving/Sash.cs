@@ -40,4 +40,7 @@ public enum SashKind
     Row,
 
     Cornerstone,
+
+    /// <summary>A strip along a whole column.</summary>
+    Column,
 }

@@ -29,7 +29,7 @@ public sealed class PP0214_MapDoesNotMatchSize : ReadingRule
                     + (grid.Between ? $" and {grid.Columns - 1} × {grid.Rows - 1} in between" : ""),
                 $"{mapColumns} across, {mapRows} down",
                 hint: (
-                    grid.Between
+                    grid.Between || grid.Shifted
                         ? $"draw {grid.Lines} lines of {grid.Columns} and {grid.Columns - 1} places by turns"
                         : $"draw {grid.Columns} places across and {grid.Rows} down"
                 ) + ", or leave out the map and let the fill repeat",

@@ -19,8 +19,21 @@ public sealed class PP0232_UnusedColoring : CheckingRule
             .Quilts.SelectMany(quilt => quilt.Places)
             .Select(place => place.Block.Key)
             .ToHashSet(StringComparer.Ordinal);
+        // A long plain piece of a section is cut like a strip of sashing.
+        placed.UnionWith(
+            from quilt in context.Quilts
+            where quilt.Order is not null
+            from sash in quilt.Sashes
+            from coloring in context.Pattern.Colorings
+            where coloring.IsPlain && coloring.Fabrics[Coloring.PlainPart] == sash.Fabric
+            select coloring.Key
+        );
         var named = context
-            .Pattern.Sizes.SelectMany(size => size.Quilt.Fill.Rows)
+            .Pattern.Sizes.SelectMany(size =>
+                size.Quilt.Ends is { } ends
+                    ? size.Quilt.Fill.Rows.AddRange(ends.Rows)
+                    : size.Quilt.Fill.Rows
+            )
             .SelectMany(row => row)
             .Select(cell => cell.Coloring)
             .ToHashSet(StringComparer.Ordinal);

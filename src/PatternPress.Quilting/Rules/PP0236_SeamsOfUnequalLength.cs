@@ -86,7 +86,8 @@ public sealed class PP0236_SeamsOfUnequalLength : CheckingRule
             }
         }
         // Every line of seams through the field must be met by whole edges on both sides.
-        if (quilt.Size.Quilt.Sashing is not { } sashing)
+        // The sections of other quilts are compared where their order of sewing is found.
+        if (quilt.Order is not null || quilt.Size.Quilt.Sashing is not { } sashing)
         {
             yield break;
         }

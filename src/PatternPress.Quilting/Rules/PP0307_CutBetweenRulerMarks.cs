@@ -71,7 +71,7 @@ public sealed class PP0307_CutBetweenRulerMarks : CheckingRule
                 CutPurpose.Border
                 or CutPurpose.SashingJoined
                 or CutPurpose.Binding
-                or CutPurpose.Sashing { Kind: SashKind.Row }
+                or CutPurpose.Sashing { Kind: SashKind.Row or SashKind.Column }
             );
         return Worse(
             (cut.Exactly.Height, cut.Height),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
 using PatternPress.Quilting.Settings.Fills;
 
@@ -20,8 +21,17 @@ public abstract class Setting
     /// size takes that of its place.</summary>
     public virtual bool HasGrid => false;
 
+    /// <summary>Whether strips of sashing have a place.</summary>
+    public virtual bool TakesSashing => true;
+
+    /// <summary>Whether every strip of sashing runs from edge to edge, so that none meet and there are no cornerstones.</summary>
+    public virtual bool HasOnlyLongStrips => false;
+
+    /// <summary>Whether every other line is shifted by half a block and ends in half blocks.</summary>
+    public virtual bool IsStaggered => false;
+
     /// <summary>The places to fill in a size.</summary>
-    public virtual FillGrid Places(int rows, int columns) => new(rows, columns, StandsOnPoint);
+    public virtual FillGrid Places(SizeDesign size) => new(size.Rows, size.Columns, StandsOnPoint);
 
     /// <summary>Lays the field out, its upper left corner at the origin; null where something was reported.</summary>
     public abstract Field? Lay(Layout layout);
@@ -39,6 +49,6 @@ public sealed record Field(
     ImmutableArray<LayoutRow> Rows
 )
 {
-    /// <summary>How the places are sewn together in sections; null where the field is sewn in rows.</summary>
+    /// <summary>How the places, and behind them the sashes, are sewn together in sections, by their index; null where the field is sewn in rows.</summary>
     public SewingOrder? Order { get; init; }
 }

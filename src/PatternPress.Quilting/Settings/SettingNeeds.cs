@@ -23,7 +23,6 @@ internal static class SettingNeeds
         }
         else
         {
-            Refuse(design.Sashing?.Span, "sashing", "straight");
             Refuse(size.BlockSize is null ? null : size.Span, "block size", "straight");
             if (design.Columns is null || design.Rows is null)
             {
@@ -36,6 +35,38 @@ internal static class SettingNeeds
                     )
                 );
             }
+        }
+        if (!setting.TakesSashing)
+        {
+            Refuse(design.Sashing?.Span, "sashing", "straight");
+        }
+        if (setting.HasOnlyLongStrips)
+        {
+            Refuse(design.Sashing?.Cornerstones?.Span, "cornerstones", "straight");
+        }
+        if (!setting.IsStaggered)
+        {
+            Refuse(design.Ends?.Span, "ends", "staggered");
+            Refuse(design.AlongColumns?.Span, "along", "staggered");
+        }
+        else if (design.Ends is null)
+        {
+            Need(PP0264_NoEnds.Found(design.Setting.Span));
+        }
+        else if (design.Ends.Rows is not [{ Length: 1 or 2 }])
+        {
+            Need(
+                PP0230_WrongNumberOfEntries.Found(
+                    design.Ends.Span,
+                    "the ends of staggered lines",
+                    "one coloring, or one for each end: H H/180",
+                    design.Ends.Rows.Sum(row => row.Length)
+                )
+            );
+        }
+        if (setting is Strippy && design.Sashing is null)
+        {
+            Need(PP0263_NoStrips.Found(design.Setting.Span));
         }
         if (setting.StandsOnPoint && design.Triangles is null)
         {

@@ -17,7 +17,10 @@ internal static class BlockTabulator
         var numbers = PartSorting
             .Count(quilt)
             .ToDictionary(b => (b.Block.Key, b.Block.Width, b.Block.Height), b => b.Number);
-        SashingDesign? sashing = quilt.Sashes.IsEmpty ? null : quilt.Size.Quilt.Sashing;
+        ImmutableArray<SashRun> runs = [.. SashingCuts.Runs(quilt)];
+        // Sections say themselves where strips lie.
+        SashingDesign? sashing =
+            quilt.Sashes.IsEmpty || quilt.Order is not null ? null : quilt.Size.Quilt.Sashing;
         return new PlacementChart(
             size.Key,
             quilt.Size.Quilt.Setting.Value,
@@ -48,13 +51,7 @@ internal static class BlockTabulator
                         section.Number,
                         section.Count,
                         section.Join,
-                        [
-                            .. section.Parts.Select(part =>
-                                part.Section > 0
-                                    ? new SectionPart(null, part.Section)
-                                    : new SectionPart(CellOf(quilt.Places[part.Place]), 0)
-                            ),
-                        ],
+                        [.. section.Parts.Select(part => PartOf(part))],
                         section.Place.Width,
                         section.Place.Height,
                         quilt.House.Unfinished(section.Place.Width),
@@ -62,6 +59,26 @@ internal static class BlockTabulator
                     )),
             ]
         );
+
+        SectionPart PartOf(QuiltSectionPart part)
+        {
+            if (part.Section > 0)
+            {
+                return new SectionPart(null, part.Section, null);
+            }
+            if (part.Piece.Kind == LayoutPartKind.Block)
+            {
+                return new SectionPart(CellOf(quilt.Places[part.Piece.Index]), 0, null);
+            }
+            Sash sash = quilt.Sashes[part.Piece.Index];
+            SashRun run = runs.First(r =>
+                r.Kind == sash.Kind
+                && r.Fabric == sash.Fabric
+                && r.Width == sash.Place.Width
+                && r.Height == sash.Place.Height
+            );
+            return new SectionPart(null, 0, new SectionStrip(run.Kind, run.Fabric, run.Number));
+        }
 
         PlacementCell CellOf(BlockPlace place) =>
             new(

@@ -34,9 +34,13 @@ public sealed record SectionRow(
     Length UnfinishedHeight
 );
 
-/// <param name="Block">Null where it is a section.</param>
-/// <param name="Section">The number of a section sewn before; 0 for a block.</param>
-public sealed record SectionPart(PlacementCell? Block, int Section);
+/// <param name="Block">Null where it is a section or a strip.</param>
+/// <param name="Section">The number of a section sewn before; 0 for a block or strip.</param>
+/// <param name="Strip">A strip of sashing; null where it is a block or section.</param>
+public sealed record SectionPart(PlacementCell? Block, int Section, SectionStrip? Strip);
+
+/// <summary>A strip as the sashing table names it.</summary>
+public sealed record SectionStrip(SashKind Kind, string Fabric, int Number);
 
 /// <param name="Number">The block row's number within its coloring.</param>
 public sealed record PlacementCell(string Coloring, int Number, Turn Turn);

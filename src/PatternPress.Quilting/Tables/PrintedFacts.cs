@@ -383,7 +383,9 @@ public static class PrintedFacts
                         string.Join(
                             ", ",
                             section.Parts.Select(part =>
-                                part.Block is { } cell ? Placed(cell) : $"section {part.Section}"
+                                part.Block is { } cell ? Placed(cell)
+                                : part.Strip is { } strip ? PurposeText.Of(strip)
+                                : $"section {part.Section}"
                             )
                         )
                     );

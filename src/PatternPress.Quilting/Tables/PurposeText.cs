@@ -22,6 +22,9 @@ public static class PurposeText
             _ => purpose.ToString(),
         };
 
+    public static string Of(SectionStrip strip) =>
+        $"{Word(strip.Kind)} strip of {strip.Fabric}{(strip.Number == 1 ? "" : $" {strip.Number}")}";
+
     public static string Word(SectionJoin join) =>
         join switch
         {
@@ -37,6 +40,7 @@ public static class PurposeText
             SashKind.Upright => "upright",
             SashKind.Level => "level",
             SashKind.Row => "row",
+            SashKind.Column => "column",
             _ => "cornerstone",
         };
 

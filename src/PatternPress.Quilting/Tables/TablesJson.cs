@@ -518,6 +518,12 @@ public sealed class TablesJson
                 {
                     Placed(cell);
                 }
+                else if (part.Strip is { } strip)
+                {
+                    Text("strip", PurposeText.Word(strip.Kind));
+                    Text("fabric", strip.Fabric);
+                    Count("number", strip.Number);
+                }
                 else
                 {
                     Count("section", part.Section);

@@ -344,7 +344,8 @@ public sealed class TablesText
                     part.Block is { } cell
                         ? BlockName(cell.Coloring, cell.Number)
                             + (cell.Turn.Quarters == 0 ? "" : $"@{cell.Turn.Degrees}")
-                        : $"section {part.Section}"
+                    : part.Strip is { } strip ? PurposeText.Of(strip)
+                    : $"section {part.Section}"
                 )
             );
             _text.Append(

@@ -622,6 +622,23 @@ public sealed class PatternShape
                     "rows",
                     Text("row heights", "Finished heights of the rows; they repeat.", "6 12 6")
                 ),
+                new Key(
+                    "along",
+                    new ChoiceShape(
+                        "a direction",
+                        "Whether staggered lines of blocks are rows or columns.",
+                        ["rows", "columns"]
+                    )
+                ),
+                new Key(
+                    "ends",
+                    Text(
+                        "half blocks",
+                        "The coloring of the half blocks at the ends of staggered lines, or one for each end.",
+                        "H",
+                        "H H/180"
+                    )
+                ),
                 new Key("fill", Fill()),
                 new Key("between", Fill()),
                 new Key("triangles", Triangles()),

@@ -7,15 +7,26 @@ namespace PatternPress.Quilting.Settings.Fills;
 /// of a place lie in the lines above and below it.</param>
 public readonly record struct FillGrid(int Rows, int Columns, bool Between = false)
 {
+    /// <summary>Whether every other line lies half a place aside and has one place less; half a place at each of its ends is not
+    /// filled. A place of it touches two of the line above and two of that below.</summary>
+    public bool Shifted { get; init; }
+
     public int Lines => Between ? (2 * Rows) - 1 : Rows;
 
-    public int Count => (Rows * Columns) + (Between ? (Rows - 1) * (Columns - 1) : 0);
+    public int Count =>
+        (Rows * Columns)
+        + (
+            Between ? (Rows - 1) * (Columns - 1)
+            : Shifted ? -(Rows / 2)
+            : 0
+        );
 
     /// <summary>Places in a line.</summary>
-    public int LengthOf(int line) => Between && line % 2 == 1 ? Columns - 1 : Columns;
+    public int LengthOf(int line) => (Between || Shifted) && line % 2 == 1 ? Columns - 1 : Columns;
 
     /// <summary>The stripe from lower left to upper right that a place lies in, from 0 at the upper left.</summary>
-    public int Diagonal(int line, int place) => Between ? place + ((line + 1) / 2) : line + place;
+    public int Diagonal(int line, int place) =>
+        Between || Shifted ? place + ((line + 1) / 2) : line + place;
 
     /// <summary>Fills every place.</summary>
     public T[][] Fill<T>(Func<int, int, T> at)
@@ -50,10 +61,13 @@ public readonly record struct FillGrid(int Rows, int Columns, bool Between = fal
                 near.Clear();
                 if (!Between)
                 {
-                    Add(line - 1, place);
-                    Add(line + 1, place);
                     Add(line, place - 1);
                     Add(line, place + 1);
+                }
+                if (!Between && !Shifted)
+                {
+                    Add(line - 1, place);
+                    Add(line + 1, place);
                 }
                 else
                 {

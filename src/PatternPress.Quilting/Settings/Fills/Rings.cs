@@ -30,7 +30,7 @@ public sealed class Rings : FillPattern
         // On point the long lines and the lines in between have rings of their own, which take turns.
         bool between = grid.Between && line % 2 == 1;
         int rows = between ? grid.Rows - 1 : grid.Rows,
-            columns = between ? grid.Columns - 1 : grid.Columns,
+            columns = grid.LengthOf(line),
             r = grid.Between ? line / 2 : line;
         int fromEdge = Math.Min(Math.Min(r, place), Math.Min(rows - 1 - r, columns - 1 - place));
         int level =
