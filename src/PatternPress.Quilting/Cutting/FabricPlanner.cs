@@ -129,12 +129,11 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         /// them is cut into short strips before more of the fabric is.</summary>
         private Layout? BesideLongPieces(CutStyle style)
         {
-            bool IsLong(CutPiece piece) =>
-                piece.Count > 0
-                && (piece.Turnable ? Math.Max(piece.Width, piece.Height) : piece.Height)
-                    > problem.Width;
-            ImmutableArray<CutPiece> longs = [.. problem.Pieces.Where(IsLong)];
-            ImmutableArray<CutPiece> others = [.. problem.Pieces.Where(p => !IsLong(p))];
+            ImmutableArray<CutPiece> longs =
+            [
+                .. problem.Pieces.Where(p => p.Count > 0 && problem.IsLong(p)),
+            ];
+            ImmutableArray<CutPiece> others = [.. problem.Pieces.Where(p => !problem.IsLong(p))];
             if (longs.IsEmpty || others.All(piece => piece.Count == 0))
             {
                 return null;

@@ -11,31 +11,31 @@ public sealed record CutProblem(long Width, ImmutableArray<CutPiece> Pieces)
     /// <summary>What may be cut up besides, before any fabric is taken.</summary>
     public ImmutableArray<Remainder> Remainders { get; init; } = [];
 
-    /// <summary>What is seen at once: no plan is shorter than what all pieces cover, laid out over the whole width, nor,
-    /// without remainders, than the tallest piece. Grid units; for a problem without faults.</summary>
+    /// <summary>Whether a piece is longer than the fabric is wide: it can only lie along the fabric, and others may be cut
+    /// from what is left beside it.</summary>
+    public bool IsLong(CutPiece piece) =>
+        (piece.Turnable ? Math.Max(piece.Width, piece.Height) : piece.Height) > Width;
+
+    /// <summary>What is seen at once: no plan, beside long pieces or not, is shorter than what all pieces cover, laid out over
+    /// the whole width, nor than <see cref="LevelBound"/>. Grid units; for a problem without faults.</summary>
     public long EasyBound
     {
         get
         {
             WideSum area = WideSum.Zero;
-            long tallest = 0;
             foreach (CutPiece piece in Pieces)
             {
                 area += WideSum.Product(piece.Width * piece.Height, piece.Count);
-                if (piece.Count > 0 && Remainders.IsEmpty)
-                {
-                    long upright = piece.Width <= Width ? piece.Height : long.MaxValue;
-                    long turned =
-                        piece.Turnable && piece.Height <= Width ? piece.Width : long.MaxValue;
-                    long height = Math.Min(upright, turned);
-                    tallest = Math.Max(tallest, height);
-                }
             }
             foreach (Remainder remainder in Remainders)
             {
                 area -= WideSum.Product(remainder.Width, remainder.Length);
             }
-            return Math.Max(tallest, area.Sign > 0 ? area.DividedUp((int)Width) : 0);
+            ImmutableArray<CutPiece> longs = [.. Pieces.Where(p => p.Count > 0 && IsLong(p))];
+            return Math.Max(
+                LevelBound.Of(longs.IsEmpty ? this : this with { Pieces = longs }),
+                area.Sign > 0 ? area.DividedUp((int)Width) : 0
+            );
         }
     }
 }

@@ -22,7 +22,7 @@ public static class StripPlanner
         if (!PatternPricer.CanSearch(model))
         {
             var byHand = StripWriter.Write(model, GreedyFill.Of(model, model.Everything));
-            return new CutResult.Planned(new(style, problem.Width, byHand, model.AreaBound, 0));
+            return new CutResult.Planned(new(style, problem.Width, byHand, model.QuickBound, 0));
         }
         var search = new StripSearch(model, effort.Steps);
         search.Run();

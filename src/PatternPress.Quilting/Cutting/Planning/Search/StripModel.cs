@@ -47,7 +47,7 @@ internal sealed class StripModel
         );
 
     /// <summary>What all pieces cover, laid out over the whole width: no plan is shorter. Grid units.</summary>
-    public long AreaBound
+    private long AreaBound
     {
         get
         {
@@ -67,6 +67,11 @@ internal sealed class StripModel
             return area.Sign > 0 ? area.DividedUp(Runs.Max(run => run.Width)) : 0;
         }
     }
+
+    /// <summary>No plan is shorter: the better of what the pieces cover and of <see cref="LevelBound"/>. Grid units.</summary>
+    public long QuickBound => Math.Max(AreaBound, Level);
+
+    private long Level { get; init; }
 
     /// <summary>How many strips are at least as tall as this one: the families that count.</summary>
     public bool IsAtLeast(int family, int height) =>
@@ -193,6 +198,7 @@ internal sealed class StripModel
             Runs = [.. runs],
             Families = [.. families],
             Heights = heights,
+            Level = LevelBound.Of(problem),
         };
     }
 }

@@ -57,8 +57,8 @@ internal sealed class StripSearch
 
     public void Run()
     {
-        // Often what the pieces cover shows that the quick plan is the shortest.
-        Push(new(model.Everything, totals.Next(model.AreaBound), 0, null));
+        // Often what can be told without solving anything shows that the quick plan is the shortest.
+        Push(new(model.Everything, totals.Next(model.QuickBound), 0, null));
         Explore(FirstNodes);
         if (open.Count > 0 && Lower < Upper && Work < budget)
         {
