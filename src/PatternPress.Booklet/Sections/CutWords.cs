@@ -80,6 +80,7 @@ internal static class CutWords
         {
             PieceCut.OnceDiagonally => labels["cut-once"],
             PieceCut.TwiceDiagonally => labels["cut-twice"],
+            PieceCut.AcrossAtFortyFive => labels["cut-at-45"],
             PieceCut.AroundTemplate => labels.Format(
                 "cut-around",
                 context.Tables.Templates.FirstOrDefault(t => t.Cuts.Contains(row.Id))?.Name

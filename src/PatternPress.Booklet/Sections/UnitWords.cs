@@ -108,6 +108,7 @@ internal sealed class UnitWords
                     .Empty.With("name", name)
                     .With("count", CountOf(name))
                     .With("size", SizedPiece(name, SizeOf))
+                    .With("each", SizedPiece(name, p => $"{p.InStrip}"))
                     .With("fabric", FabricOf(first.Role))
             );
         }

@@ -105,7 +105,11 @@ internal sealed class UnitStep
             Pieces(way, plan, 1);
             foreach (UnitPiece piece in _cell.Pieces)
             {
-                _bench.Use(piece.Cut, piece.Count * _cell.Batches);
+                long pieces = piece.Count * _cell.Batches;
+                _bench.Use(
+                    piece.Cut,
+                    piece.InStrip > 0 ? (pieces + piece.InStrip - 1) / piece.InStrip : pieces
+                );
             }
         }
         else
@@ -350,6 +354,20 @@ internal sealed class UnitStep
                 needed.WholeStrip ? "a whole strip is sewn" : "a piece is sewn"
             );
         }
+        long inStrip = needed.InStrip is { } slice ? slice(piece.Height) : 0;
+        if (!_bench.Notes.Ok(piece.InStrip == inStrip))
+        {
+            // More than a strip gives leaves the maker short.
+            _bench.Notes.Add(
+                piece.InStrip > inStrip ? MistakeKind.Short : MistakeKind.Excess,
+                ProofStep.SewUnits,
+                _named,
+                _row.Label,
+                $"{What()}, from a strip",
+                $"{piece.InStrip}",
+                $"a strip gives {inStrip}"
+            );
+        }
         if (needed.Fits is { } fits)
         {
             Both(piece, fits, way);
@@ -399,7 +417,9 @@ internal sealed class UnitStep
 
         static string Treated(PieceCut after, bool whole) =>
             whole
-                ? "a whole strip"
+                ? after == PieceCut.AcrossAtFortyFive
+                    ? "a strip cut across at 45 degrees"
+                    : "a whole strip"
                 : after switch
                 {
                     PieceCut.OnceDiagonally => "a piece cut once diagonally",

@@ -29,6 +29,12 @@ internal sealed record NeededPiece(
     /// </summary>
     public Func<Length, Length, bool>? Fits { get; init; }
 
+    /// <summary>
+    /// How many pieces a strip of a height gives where they are sliced from it at an angle; null for other pieces. The count
+    /// is of slices then.
+    /// </summary>
+    public Func<Length, long>? InStrip { get; init; }
+
     public static NeededPiece Square(string name, int role, long count, PieceSide side) =>
         new(name, role, count, side, side);
 }

@@ -18,6 +18,7 @@ internal sealed record UnitWay(string Keyword, string Kind, Func<UnitOrder, WayP
         QuarterSquareWays.All,
         GeeseWays.All,
         SquareInSquareWays.All,
+        StarWays.All,
         CornerWays.All,
         GridWays.All,
         RailWays.All,

@@ -92,12 +92,13 @@ internal sealed class CutDrafts(Pattern pattern, ImmutableArray<Quilt> quilts)
         int size,
         Length height,
         Length exactHeight,
-        long count
+        long count,
+        PieceCut after = PieceCut.None
     )
     {
         Length width = StripLength(fabric, size);
         var cell = new CutDraftCell(width, height, (width, exactHeight), count);
-        return Add(fabric, use, purpose, size, cell, wholeStrip: true);
+        return Add(fabric, use, purpose, size, cell, after, wholeStrip: true);
     }
 
     /// <summary>

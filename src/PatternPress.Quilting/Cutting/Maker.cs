@@ -159,7 +159,8 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
                         size,
                         ruler.Up(piece.Height),
                         piece.Exactly.Height,
-                        piece.Count
+                        piece.Count,
+                        piece.Cut
                     );
                     continue;
                 }

@@ -21,6 +21,8 @@ internal static class PlaceWords
         "upright",
         "clockwise",
         "counterclockwise",
+        "whole",
+        "split",
     ];
 
     /// <summary>Words before the comma that a finished measure follows, or several joined by "and".</summary>

@@ -177,9 +177,13 @@ public static class PrintedFacts
                     {
                         Text(
                             "cut again",
-                            row.After == PieceCut.OnceDiagonally
-                                ? "once diagonally"
-                                : "twice diagonally"
+                            row.After switch
+                            {
+                                PieceCut.OnceDiagonally => "once diagonally",
+                                PieceCut.TwiceDiagonally => "twice diagonally",
+                                PieceCut.AroundTemplate => "around a template",
+                                _ => "across at 45 degrees",
+                            }
                         );
                     }
                     BySize(
@@ -288,6 +292,10 @@ public static class PrintedFacts
             foreach (UnitPiece piece in cell.Pieces)
             {
                 Count($"{piece.Cut} in a batch", piece.Count);
+                if (piece.InStrip > 0)
+                {
+                    Count($"{piece.Cut} from a strip", piece.InStrip);
+                }
             }
             for (int i = 0; i < cell.StripSets.Length; i++)
             {

@@ -208,6 +208,10 @@ public sealed class TablesJson
                 {
                     _json.WriteBoolean("aroundTemplate", true);
                 }
+                if (row.After == Techniques.PieceCut.AcrossAtFortyFive)
+                {
+                    _json.WriteBoolean("slicedAt45", true);
+                }
                 _json.WriteBoolean("wholeStrip", row.WholeStrip);
                 Uses(row.Uses);
                 BySize(
@@ -368,6 +372,10 @@ public sealed class TablesJson
                 Text("name", piece.Name);
                 Count("role", piece.Role);
                 Count("count", piece.Count);
+                if (piece.InStrip > 0)
+                {
+                    Count("fromAStrip", piece.InStrip);
+                }
                 Measure("width", piece.Width);
                 Measure("height", piece.Height);
             }

@@ -501,6 +501,7 @@ public sealed class TablesText
             PieceCut.OnceDiagonally => " cut once diagonally",
             PieceCut.TwiceDiagonally => " cut twice diagonally",
             PieceCut.AroundTemplate => " cut around a template",
+            PieceCut.AcrossAtFortyFive => " cut across at 45 degrees",
             _ => "",
         };
 

@@ -71,7 +71,7 @@ public sealed record UnitCell(
 /// <param name="Cut">Id of its row in the cutting table.</param>
 /// <param name="Name">Its name within the technique.</param>
 /// <param name="Role">Whose fabric.</param>
-/// <param name="Count">For one batch.</param>
+/// <param name="Count">For one batch; of pieces that are sliced from strips the pieces are counted, not the strips.</param>
 public sealed record UnitPiece(
     string Cut,
     string Name,
@@ -81,7 +81,11 @@ public sealed record UnitPiece(
     Length Height,
     PieceCut After,
     bool WholeStrip
-);
+)
+{
+    /// <summary>How many of it a whole strip gives where they are sliced at an angle; else 0.</summary>
+    public int InStrip { get; init; }
+}
 
 /// <summary>Strips sewn side by side and cut across into segments.</summary>
 /// <param name="Roles">Whose fabric each strip is, in the order they are sewn.</param>

@@ -71,12 +71,15 @@ internal static class UnitTabulator
                     ids[UnitPieces.PurposeOf(batch.Class, recipe, piece)],
                     piece.Name,
                     piece.Role,
-                    piece.Count,
+                    piece.InStrip > 0 ? piece.Slices : piece.Count,
                     piece.Width,
                     piece.Height,
                     piece.Cut,
                     piece.WholeStrip
-                )),
+                )
+                {
+                    InStrip = piece.InStrip,
+                }),
             ],
             [
                 .. recipe.StripSets.Select(set => new StripSetRow(

@@ -40,7 +40,21 @@ public sealed record Recipe(
         if (StripSets.IsEmpty)
         {
             long batches = BatchesFor(units);
-            return [.. Pieces.Select(p => p with { Count = checked((int)(p.Count * batches)) })];
+            return
+            [
+                .. Pieces.Select(p =>
+                    p with
+                    {
+                        Count = checked(
+                            (int)(
+                                p.InStrip > 0
+                                    ? ((p.Slices * batches) + p.InStrip - 1) / p.InStrip
+                                    : p.Count * batches
+                            )
+                        ),
+                    }
+                ),
+            ];
         }
         return
         [
@@ -81,6 +95,13 @@ public sealed record RecipePiece(
 {
     /// <summary>The shape it is cut to around a template; null for pieces that a ruler cuts.</summary>
     public PieceTemplate? Template { get; init; }
+
+    /// <summary>Pieces that a batch takes where they are sliced at an angle from whole strips; else 0. Then <see cref="Count"/> is the
+    /// strips for a single batch.</summary>
+    public int Slices { get; init; }
+
+    /// <summary>How many such pieces a strip gives; 0 where none are sliced.</summary>
+    public int InStrip { get; init; }
 }
 
 /// <summary>What is done to a square before it is sewn.</summary>
@@ -96,6 +117,9 @@ public enum PieceCut
 
     /// <summary>Cut along a template laid on it: one piece.</summary>
     AroundTemplate,
+
+    /// <summary>A strip cut across at 45°, as far apart as it is wide: diamonds.</summary>
+    AcrossAtFortyFive,
 }
 
 /// <summary>Strips sewn side by side and cut across into segments, each a row of a unit.</summary>

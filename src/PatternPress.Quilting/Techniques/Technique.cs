@@ -16,6 +16,9 @@ public abstract class Technique
     /// <summary>The trade's name, for headings: "Half-square triangles, two at a time".</summary>
     public abstract string Name { get; }
 
+    /// <summary>Whether pieces are set into angles, in seams that end before the edge (Y seams).</summary>
+    public virtual bool HasSetInSeams => false;
+
     /// <summary>
     /// Says whether this form can be made so from fabric of the house's usable width; <paramref name="reason"/>
     /// says why not.

@@ -23,6 +23,8 @@ public static class TechniqueCatalog
         new GeeseStitchAndFlip(),
         new SquareInSquareQuickCorners(),
         new SquareInSquareSetInTriangles(),
+        new EightPointStarSetIn(),
+        new EightPointStarSplitBackground(),
         new CornersStitchAndFlip(),
         new RailStripSets(),
         new RailSingleStrips(),

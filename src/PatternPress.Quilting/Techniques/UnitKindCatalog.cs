@@ -17,6 +17,7 @@ public static class UnitKindCatalog
         QuarterSquare.Kind,
         FlyingGeese.Kind,
         SquareInSquare.Kind,
+        EightPointStar.Kind,
         FlippedCorners.Kind,
         Rail.Kind,
         FourPatch.Kind,

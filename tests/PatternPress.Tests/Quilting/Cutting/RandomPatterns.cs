@@ -51,6 +51,14 @@ internal static class RandomPatterns
             units: {T: "checkerboard 4 x 4, a b", l: rectangle c, b: "rectangle a"}
             """,
         """
+            map: X
+            units: {X: "eight-point-star, b c on a"}
+            """,
+        """
+            map: X
+            units: {X: "eight-point-star split, b c on a"}
+            """,
+        """
             map: |
               L C
               l H

@@ -141,6 +141,7 @@ public partial class StepTextTests
                         : $"{LengthText.Inches(piece.Width)} × {piece.Height}",
                 ["count"] = same.Sum(p => p.Count),
                 ["fabric"] = "Ink (A)",
+                ["each"] = piece.InStrip,
             };
         }
         var measures = new ScriptObject();
@@ -148,7 +149,18 @@ public partial class StepTextTests
         {
             measures[name] = measure.ToString();
         }
-        string[] fabrics = ["Ink (A)", "Amber (B)", "Foam (C)", "Rust (D)", "Sand (E)"];
+        string[] fabrics =
+        [
+            "Ink (A)",
+            "Amber (B)",
+            "Foam (C)",
+            "Rust (D)",
+            "Sand (E)",
+            "Moss (F)",
+            "Clay (G)",
+            "Plum (H)",
+            "Ash (I)",
+        ];
         int roles = recipe.Pieces.Max(p => p.Role) + 1;
         var model = new ScriptObject
         {
