@@ -1,6 +1,5 @@
 using System.Globalization;
 using PatternPress.Booklet.Figures.Drafting;
-using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Drawings;
@@ -22,8 +21,15 @@ public static class BorderSequence
     /// <summary>The least width of the middle, in radii of a numbered disc.</summary>
     private const double LeastMiddle = 6;
 
-    public static Picture Draw(Quilt quilt, Palette palette, FigureRoom room)
+    /// <param name="all">The numbers of the steps in all sizes; null where there is no other size.</param>
+    public static Picture Draw(
+        Quilt quilt,
+        Palette palette,
+        FigureRoom room,
+        BorderSteps? all = null
+    )
     {
+        BorderSteps numbers = all ?? BorderSteps.Of([quilt]);
         FigureStyle style = palette.Style;
         var draft = new Draft(style);
         double edge = style.Edge.Value;
@@ -48,18 +54,19 @@ public static class BorderSequence
         // Everything keeps its place in the quilt and moves outward with its border.
         var by = new Spot((edge / 2) + away, (edge / 2) + away);
         PaintCenter(draft, quilt, palette, scale, by);
-        int number = 1;
-        foreach (Border border in quilt.Borders)
+        for (int i = 0; i < quilt.Borders.Length; i++)
         {
-            PaintBorder(draft, border, palette, scale, by, gap);
+            PaintBorder(draft, quilt.Borders[i], palette, scale, by, gap * (i + 1));
         }
-        foreach ((Border border, BorderSide[] sides) in StepsOf(quilt))
+        for (int i = 0; i < quilt.Borders.Length; i++)
         {
-            foreach (BorderSide side in sides)
+            foreach ((int number, BorderSide[] sides) in numbers.For(quilt.Borders[i]))
             {
-                Mark(draft, border, side, number, scale, by, gap);
+                foreach (BorderSide side in sides)
+                {
+                    Mark(draft, quilt.Borders[i], i, side, number, scale, by, gap);
+                }
             }
-            number++;
         }
         Box whole = new(
             0,
@@ -67,26 +74,10 @@ public static class BorderSequence
             (quilt.Width.Inches.ToDouble() * scale) + gaps,
             (quilt.Height.Inches.ToDouble() * scale) + gaps
         );
-        return new(draft.Finish(whole.Width, whole.Height), FigureWords.BorderSequence(quilt));
-    }
-
-    /// <summary>The strips of each border in the order they are sewn: sides, or top and bottom, first.</summary>
-    internal static IEnumerable<(Border Border, BorderSide[] Sides)> StepsOf(Quilt quilt)
-    {
-        foreach (Border border in quilt.Borders)
-        {
-            bool topFirst = border.Design.Corners == BorderCorners.TopFirst;
-            BorderSide[] upright = [BorderSide.Left, BorderSide.Right],
-                level = [BorderSide.Top, BorderSide.Bottom];
-            foreach (BorderSide[] sides in topFirst ? new[] { level, upright } : [upright, level])
-            {
-                BorderPiece? piece = border.Pieces.FirstOrDefault(p => p.Side == sides[0]);
-                if (piece is not null)
-                {
-                    yield return (border, sides);
-                }
-            }
-        }
+        return new(
+            draft.Finish(whole.Width, whole.Height),
+            FigureWords.BorderSequence(quilt, numbers)
+        );
     }
 
     private static void PaintCenter(
@@ -130,38 +121,24 @@ public static class BorderSequence
         Palette palette,
         double scale,
         Spot by,
-        double gap
+        double away
     )
     {
         FigureStyle style = draft.Style;
-        double away = gap * border.Number;
         foreach (BorderPiece piece in border.Pieces)
         {
             Box box = FlatQuilt.ToBox(piece.Place);
-            bool low =
-                box.Center.Y
-                > border.Inside.Y.Inches.ToDouble() + (border.Inside.Height.Inches.ToDouble() / 2);
-            double x = (box.X * scale) + by.X,
-                y = (box.Y * scale) + by.Y;
-            // Corner squares go with the top and bottom strips they are sewn to.
-            (double dx, double dy) = piece.Side switch
-            {
-                BorderSide.Left => (-away, 0),
-                BorderSide.Right => (away, 0.0),
-                BorderSide.Top => (0.0, -away),
-                BorderSide.Bottom => (0.0, away),
-                _ => (0.0, low ? away : -away),
-            };
-            Box moved = new(x + dx, y + dy, box.Width * scale, box.Height * scale);
+            Spot moved = by + Outward(border, piece.Side, box, away);
+            Box place = new(
+                (box.X * scale) + moved.X,
+                (box.Y * scale) + moved.Y,
+                box.Width * scale,
+                box.Height * scale
+            );
             FabricLook look = palette[piece.Fabric];
             Spot[] shape = piece.Mitered is { } mitered
-                ?
-                [
-                    .. FlatQuilt
-                        .ToSpots(mitered)
-                        .Select(corner => (corner * scale) + by + new Spot(dx, dy)),
-                ]
-                : moved.Corners();
+                ? [.. FlatQuilt.ToSpots(mitered).Select(corner => (corner * scale) + moved)]
+                : place.Corners();
             draft.Area(
                 Paths.Closed(shape),
                 look.Color,
@@ -171,14 +148,45 @@ public static class BorderSequence
                 },
                 style.IsBlackOnly ? look.Hatch : null
             );
-            draft.Board.Take(moved);
+            draft.Board.Take(place);
         }
+        // Blocks of a side keep together; those in corners go with the rows they are sewn to.
+        foreach (
+            var row in border.Blocks.GroupBy(block =>
+            {
+                Spot outward = Outward(
+                    border,
+                    block.Side,
+                    FlatQuilt.ToBox(block.Place.Place),
+                    away
+                );
+                return (outward.X, outward.Y);
+            })
+        )
+        {
+            BorderRows.PaintBlocks(draft, row, palette, scale, by + new Spot(row.Key.X, row.Key.Y));
+        }
+    }
+
+    // Corners go with the top and bottom they are sewn to.
+    private static Spot Outward(Border border, BorderSide side, Box place, double away)
+    {
+        Box inside = FlatQuilt.ToBox(border.Inside);
+        return side switch
+        {
+            BorderSide.Left => new(-away, 0),
+            BorderSide.Right => new(away, 0),
+            BorderSide.Top => new(0, -away),
+            BorderSide.Bottom => new(0, away),
+            _ => new(0, place.Center.Y > inside.Center.Y ? away : -away),
+        };
     }
 
     // In the gap inside the strip: an arrow toward the quilt and the number beside it.
     private static void Mark(
         Draft draft,
         Border border,
+        int order,
         BorderSide side,
         int number,
         double scale,
@@ -194,7 +202,7 @@ public static class BorderSequence
             inside.Width * scale,
             inside.Height * scale
         );
-        double far = gap * (border.Number - 0.5),
+        double far = gap * (order + 0.5),
             half = (gap / 2) - 2.5;
         bool level = side is BorderSide.Top or BorderSide.Bottom;
         Spot middle = side switch
@@ -216,7 +224,7 @@ public static class BorderSequence
         string numeral = number.ToString(CultureInfo.InvariantCulture);
         Spot along = level ? new(1, 0) : new(0, 1);
         // By turns on either side of the middle: numbers of neighbouring borders do not meet.
-        double turn = border.Number % 2 == 0 ? 1 : -1;
+        double turn = order % 2 == 0 ? -1 : 1;
         draft.Disc(numeral, middle + (along * (turn * (radius + 5))));
     }
 }

@@ -32,7 +32,7 @@ public static class ColoringPage
             }
         );
         var joins = new SeamLines();
-        foreach (BlockPlace place in quilt.Places)
+        foreach (BlockPlace place in quilt.AllBlocks())
         {
             joins.Add(FlatQuilt.OutlineOf(place));
         }

@@ -29,7 +29,7 @@ public static class FabricLegend
     public static ImmutableArray<string> FabricsOf(Quilt quilt)
     {
         var used = new HashSet<string>();
-        foreach (BlockPlace place in quilt.Places)
+        foreach (BlockPlace place in quilt.AllBlocks())
         {
             used.UnionWith(
                 place.Block.Block is null

@@ -209,25 +209,29 @@ internal static class FigureWords
             quilt.OnPoint ? "The four corner triangles stand off from the rows" : ""
         );
 
-    public static string BorderSequence(Quilt quilt) =>
+    public static string BorderSequence(Quilt quilt, BorderSteps steps) =>
         Sentences(
             $"The borders of the {Name(quilt)} quilt pulled away from it and numbered in the order they are sewn on",
             string.Join(
                 " ",
-                Figures
-                    .BorderSequence.StepsOf(quilt)
-                    .Select(
-                        (step, i) =>
-                            $"{i + 1}: border {step.Border.Number}, {(step.Sides[0] == BorderSide.Left ? "left and right" : "top and bottom")}"
-                            + (
-                                step.Sides[0] == BorderSide.Top
-                                && step.Border.Pieces.Any(p => p.Side == BorderSide.Corner)
-                                    ? " with a corner square at each end."
-                                    : "."
-                            )
-                    )
+                quilt.Borders.SelectMany(border =>
+                    steps
+                        .For(border)
+                        .Select(step =>
+                            $"{step.Number}: border {border.Number}, {SidesOf(step.Sides)}{WithCorners(border, step.Sides)}."
+                        )
+                )
             )
         );
+
+    private static string SidesOf(BorderSide[] sides) =>
+        string.Join(" and ", sides.Select(side => side.ToString().ToLowerInvariant()));
+
+    private static string WithCorners(Border border, BorderSide[] sides) =>
+        sides[0] != BorderSide.Top ? ""
+        : border.Pieces.Any(p => p.Side == BorderSide.Corner) ? " with a corner square at each end"
+        : border.Blocks.Any(b => b.Side == BorderSide.Corner) ? " with a corner block at each end"
+        : "";
 
     public static string BorderMeasure(bool topFirst)
     {
@@ -569,7 +573,8 @@ internal static class FigureWords
         {
             return "";
         }
-        var counts = quilt.BlockCounts().ToList();
+        // Blocks of the borders are told with their borders.
+        var counts = (quilt with { Borders = [] }).BlockCounts().ToList();
         int rows = quilt.Places.Max(p => p.Row) + 1,
             columns = quilt.Places.Max(p => p.Column) + 1;
         string grid =
@@ -601,16 +606,80 @@ internal static class FigureWords
             : "From the inside out: "
                 + List([
                     .. quilt.Borders.Select(b =>
-                        $"border {b.Number} in {Fabric(quilt, b.Design.Fabric.Value)}, {Measure(b.Design.Width, quilt.House)} wide"
-                        + (
-                            b.Design.Corners == BorderCorners.Squares
-                            && b.Pieces.FirstOrDefault(p => p.Side == BorderSide.Corner)
-                                is { } square
-                                ? $", with corner squares in {Fabric(quilt, square.Fabric)}"
-                                : ""
-                        )
+                        $"border {b.Number} {Made(quilt, b)}{Width(b, quilt.House)}{InCorners(quilt, b)}"
                     ),
                 ]);
+
+    private static string Made(Quilt quilt, Border border) =>
+        border.Design.Fabric is { } fabric
+            ? $"in {Fabric(quilt, fabric.Value)}"
+            : $"of {List([.. border.Blocks.Where(b => b.Side != BorderSide.Corner).CountBy(b => b.Place.Block).Select(b => $"{b.Value} blocks {b.Key.Key} ({Describe(b.Key, quilt.Pattern)})")])}";
+
+    private static string Width(Border border, House house)
+    {
+        if (border.Widths.Even is { } even)
+        {
+            return $", {Measure(even, house)} wide";
+        }
+        (string Side, Length Width)[] sides =
+        [
+            ("left", border.Widths.Left),
+            ("right", border.Widths.Right),
+            ("at the top", border.Widths.Top),
+            ("at the bottom", border.Widths.Bottom),
+        ];
+        return ", "
+            + List([
+                .. sides
+                    .Where(s => s.Width.Sign > 0)
+                    .Select(s => $"{Measure(s.Width, house)} wide {s.Side}"),
+            ]);
+    }
+
+    private static string InCorners(Quilt quilt, Border border) =>
+        border.Pieces.FirstOrDefault(p => p.Side == BorderSide.Corner) is { } square
+            ? $", with corner squares in {Fabric(quilt, square.Fabric)}"
+        : border.Blocks.FirstOrDefault(b => b.Side == BorderSide.Corner) is { } block
+            ? $", with block {block.Place.Block.Key} in each corner"
+        : "";
+
+    /// <summary>Above a row of blocks: which way is out.</summary>
+    public const string OuterEdge = "outer edge";
+
+    public const string SideRow = "side row";
+
+    public const string TopRow = "top and bottom row";
+
+    public static string BorderRows(Border border)
+    {
+        List<string> said = [];
+        foreach (
+            (BorderSide side, string name) in new[]
+            {
+                (BorderSide.Left, "Side row"),
+                (BorderSide.Top, "Top and bottom row"),
+            }
+        )
+        {
+            string[] blocks =
+            [
+                .. border
+                    .Blocks.Where(b => b.Side == side)
+                    .Select(b => b.Place.Block.Key + Turned(b.Turn)),
+            ];
+            if (blocks.Length > 0)
+            {
+                said.Add($"{name}, outer edge up: {Runs(blocks)}");
+            }
+        }
+        return Sentences([
+            $"The rows of blocks of border {border.Number}",
+            .. said,
+            border.Blocks.FirstOrDefault(b => b.Side == BorderSide.Corner) is { } corner
+                ? $"At the ends of the top row stands corner block {corner.Place.Block.Key}"
+                : "",
+        ]);
+    }
 
     private static string Names(Quilt quilt, IEnumerable<string> keys) =>
         List([.. keys.Distinct().Select(k => Fabric(quilt, k))]);

@@ -155,7 +155,7 @@ public static class PlacementChart
             stroke: style.Pen(style.Hair, style.Quiet)
         );
         var blocks = new SeamLines();
-        foreach (BlockPlace place in quilt.Places)
+        foreach (BlockPlace place in quilt.AllBlocks())
         {
             blocks.Add(FlatQuilt.OutlineOf(place));
         }

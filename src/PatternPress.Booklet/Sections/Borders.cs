@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Booklet.Figures;
 using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Model;
@@ -23,9 +24,17 @@ internal sealed class Borders : Section
                 Name,
                 WordData
                     .Empty.With("joined", borders.Any(IsJoined))
+                    .With("mitered", Any(borders, c => c.Corners == BorderCorners.Mitered))
+                    .With("pieced", Any(borders, IsPieced))
+                    .With("strips", Any(borders, c => !IsPieced(c)))
+                    .With("coping", Any(borders, c => c.IsCoping))
                     .With(
-                        "mitered",
-                        borders.Any(b => b.BySize.Any(c => c?.Corners == BorderCorners.Mitered))
+                        "rounds",
+                        context.Manuscript.Quilts.Any(q => q.Borders.Any(b => b.IsRound))
+                    )
+                    .With(
+                        "counts",
+                        context.Sized(i => $"{borders.Count(b => b.BySize[i] is not null)}")
                     ),
                 new Dictionary<string, ImmutableArray<Block>>
                 {
@@ -41,6 +50,12 @@ internal sealed class Borders : Section
             );
     }
 
+    private static bool Any(ImmutableArray<BorderRow> borders, Func<BorderCell, bool> holds) =>
+        borders.Any(border => border.BySize.Any(cell => cell is not null && holds(cell)));
+
+    private static bool IsPieced(BorderCell cell) =>
+        cell.Rows.Any(row => row.Part != BorderPart.Corners);
+
     private static bool IsJoined(BorderRow border) =>
         border.BySize.Any(c => c is { Joined.IsEmpty: false });
 
@@ -48,7 +63,7 @@ internal sealed class Borders : Section
         context.Figures.Borders(
             context.ShownSize,
             context.TextWidth,
-            context.TextHeight.Scale(0.25)
+            context.TextHeight.Scale(SequenceShare(context))
         )
             is { } figure
             ?
@@ -63,12 +78,27 @@ internal sealed class Borders : Section
             ]
             : [];
 
+    // Each border takes gaps of its own: many need a taller figure for the middle to be seen.
+    private static double SequenceShare(SectionContext context) =>
+        Math.Min(
+            0.5,
+            0.25
+                + (
+                    0.05
+                    * Math.Max(
+                        0,
+                        context.Tables.Borders.Count(b => b.BySize[context.ShownSize] is not null)
+                            - 2
+                    )
+                )
+        );
+
     private static ImmutableArray<Block> Join(SectionContext context) =>
         context.Pattern.House.Joins == JoinStyle.Diagonal
         && context
             .Manuscript.Quilts.SelectMany(q => q.Borders)
-            .Select(b => b.Design.Fabric.Value)
-            .FirstOrDefault()
+            .Select(b => b.Design.Fabric?.Value)
+            .FirstOrDefault(fabric => fabric is not null)
             is { } fabric
             ?
             [
@@ -93,6 +123,38 @@ internal sealed class Borders : Section
             ? [figure with { SpaceBefore = 4.Pt, SpaceAfter = 10.Pt }]
             : [];
 
+    /// <summary>Sizes in which a border is sewn by the same words.</summary>
+    /// <param name="Sides">"both", "left", "right"; null for none.</param>
+    /// <param name="Ends">"both", "top", "bottom"; null for none.</param>
+    private sealed record Manner(
+        BorderCorners Corners,
+        bool Pieced,
+        bool Coping,
+        string? Sides,
+        string? Ends,
+        bool CornerBlocks
+    )
+    {
+        public static Manner Of(BorderCell cell)
+        {
+            BorderWidths w = cell.Widths;
+            return new(
+                cell.Corners,
+                IsPieced(cell),
+                cell.IsCoping,
+                Which(w.Left.Sign > 0, w.Right.Sign > 0, "left", "right"),
+                Which(w.Top.Sign > 0, w.Bottom.Sign > 0, "top", "bottom"),
+                cell.Rows.Any(row => row.Part == BorderPart.Corners)
+            );
+        }
+
+        private static string? Which(bool one, bool other, string first, string second) =>
+            one && other ? "both"
+            : one ? first
+            : other ? second
+            : null;
+    }
+
     private static IEnumerable<Block> Border(BorderRow border, SectionContext context)
     {
         string name = CutWords.BorderName(border.Number, context);
@@ -102,61 +164,128 @@ internal sealed class Borders : Section
             yield return note;
         }
         foreach (
-            BorderCorners corners in border
+            Manner manner in border
                 .BySize.Where(c => c is not null)
-                .Select(c => c!.Corners)
+                .Select(c => Manner.Of(c!))
                 .Distinct()
         )
         {
+            BorderCell?[] bySize =
+            [
+                .. border.BySize.Select(c => c is not null && Manner.Of(c) == manner ? c : null),
+            ];
+            BorderCell any = bySize.First(c => c is not null)!;
+            int pairs = (manner.Sides is null ? 0 : 1) + (manner.Ends is null ? 0 : 1);
             foreach (
                 Block block in context.Fill(
                     "border",
                     WordData
                         .Empty.With(
                             "corners",
-                            corners switch
+                            manner.Corners switch
                             {
                                 BorderCorners.Squares => "squares",
+                                BorderCorners.Blocks => "blocks",
                                 BorderCorners.TopFirst => "top",
                                 BorderCorners.Mitered => "mitered",
                                 _ => "sides",
                             }
                         )
+                        .With("pieced", manner.Pieced)
+                        .With("coping", manner.Coping)
+                        .With("even", bySize.All(c => c is null || c.Widths.Even is not null))
+                        .With("sides", manner.Sides)
+                        .With("ends", manner.Ends)
+                        .With("corner_block", CornerBlock(any))
                         .With("border", MarkdownText.Escape(name))
+                        .With("outer", Outer(border, context))
+                        .With("width", Sized(c => c.Widths.Even ?? c.Widths.Left))
                         .With(
-                            "width",
-                            context.Sized(i =>
-                                border.BySize[i] is { } cell && cell.Corners == corners
-                                    ? context.Numbers.Measure(cell.FinishedWidth)
-                                    : null
+                            "inside",
+                            SizedText(c =>
+                                context.Numbers.Size(
+                                    c.InsideWidth + (context.Sizes[0].Seam * 2),
+                                    c.InsideHeight + (context.Sizes[0].Seam * 2)
+                                )
                             )
                         )
-                        // The steps are numbered as in the diagram of all borders: two for each.
-                        .With("first", (2 * border.Number) - 1)
-                        .With("second", 2 * border.Number),
+                        .With(
+                            "trim",
+                            SizedText(c =>
+                                context.Numbers.Size(
+                                    c.OutsideWidth + (context.Sizes[0].Seam * 2),
+                                    c.OutsideHeight + (context.Sizes[0].Seam * 2)
+                                )
+                            )
+                        )
+                        // The steps are numbered as in the diagram of all borders.
+                        .With("first", context.Figures.BorderSteps.Of(border.Number, 0))
+                        .With(
+                            "second",
+                            pairs > 1 ? context.Figures.BorderSteps.Of(border.Number, 1) : null
+                        ),
                     new Dictionary<string, ImmutableArray<Block>>
                     {
-                        ["strips"] = Strips(border, corners, context),
+                        ["strips"] = Strips(border, bySize, manner.Corners, context),
+                        ["rows"] = manner.Pieced ? Rows(border, bySize, context) : [],
                     }
                 )
             )
             {
                 yield return block;
             }
+
+            Sized Sized(Func<BorderCell, Quilting.Measures.Length> of) =>
+                SizedText(c => context.Numbers.Measure(of(c)));
+
+            Sized SizedText(Func<BorderCell, string> of) =>
+                context.Sized(i => bySize[i] is { } cell ? of(cell) : null);
         }
+    }
+
+    /// <summary>The corner block's name; null where there is none.</summary>
+    private static string? CornerBlock(BorderCell cell) =>
+        cell.Rows.FirstOrDefault(row => row.Part == BorderPart.Corners) is { } corners
+            ? MarkdownText.Escape(corners.Blocks[0].Coloring)
+            : null;
+
+    /// <summary>What the next border outward is called; null where there is none.</summary>
+    private static string? Outer(BorderRow border, SectionContext context) =>
+        context.Tables.Borders.FirstOrDefault(b => b.Number > border.Number) is { } next
+            ? MarkdownText.Escape(CutWords.BorderName(next.Number, context))
+            : null;
+
+    private static ImmutableArray<Block> Rows(
+        BorderRow border,
+        BorderCell?[] bySize,
+        SectionContext context
+    )
+    {
+        int size = bySize[context.ShownSize] is not null
+            ? context.ShownSize
+            : Array.FindIndex(bySize, cell => cell is not null);
+        return context.Figures.BorderRows(size, border.Number, context.TextWidth) is { } figure
+            ?
+            [
+                figure with
+                {
+                    Alignment = Alignment.Left,
+                    Caption = context.Shown(size),
+                    SpaceBefore = 4.Pt,
+                    SpaceAfter = 8.Pt,
+                },
+            ]
+            : [];
     }
 
     private static ImmutableArray<Block> Strips(
         BorderRow border,
+        BorderCell?[] bySize,
         BorderCorners corners,
         SectionContext context
     )
     {
         Labels labels = context.Labels;
-        BorderCell?[] bySize =
-        [
-            .. border.BySize.Select(c => c is not null && c.Corners == corners ? c : null),
-        ];
         var table = new SizeTable(context, "", labels["piece"])
         {
             Summary = labels.Format("summary-border", border.Number),
@@ -179,28 +308,23 @@ internal sealed class Borders : Section
                         : null
             );
         }
-        foreach (
-            (BorderPart part, string cut) in bySize
-                .SelectMany(c => c?.Parts ?? [])
-                .Select(p => (p.Part, p.Cut))
-                .Distinct()
-                .OrderBy(p => Order(p.Part, corners))
-        )
+        var parts = bySize
+            .SelectMany(c => c?.Parts ?? [])
+            .Select(p => (p.Part, Cut: (string?)p.Cut))
+            .Concat(bySize.SelectMany(c => c?.Rows ?? []).Select(r => (r.Part, Cut: (string?)null)))
+            .Distinct()
+            .OrderBy(p => Order(p.Part, corners))
+            .ThenBy(p => p.Part);
+        foreach ((BorderPart part, string? cut) in parts)
         {
+            if (cut is null)
+            {
+                AddRow(table, part, bySize, context);
+                continue;
+            }
             table.Add(
                 [
-                    Cells.Head(
-                        Cells.Plain(
-                            labels[
-                                part switch
-                                {
-                                    BorderPart.Sides => "side-strips",
-                                    BorderPart.TopAndBottom => "top-bottom-strips",
-                                    _ => "corner-squares",
-                                }
-                            ]
-                        )
-                    ),
+                    Cells.Head(Cells.Plain(labels[StripLabel(part)])),
                     new TableCell(Cells.Strong(cut)),
                 ],
                 i =>
@@ -228,16 +352,86 @@ internal sealed class Borders : Section
         return table.ToBlocks();
     }
 
-    /// <summary>In the order they are sewn; corner squares are sewn to the second pair first.</summary>
-    private static int Order(BorderPart part, BorderCorners corners) =>
-        (part, corners) switch
+    // A row of blocks: how many of each coloring it takes and how long it is.
+    private static void AddRow(
+        SizeTable table,
+        BorderPart part,
+        BorderCell?[] bySize,
+        SectionContext context
+    )
+    {
+        Labels labels = context.Labels;
+        string[] colorings =
+        [
+            .. bySize
+                .SelectMany(c => c?.Rows ?? [])
+                .Where(r => r.Part == part)
+                .SelectMany(r => r.Blocks)
+                .Select(b => b.Coloring)
+                .Distinct(),
+        ];
+        table.Add(
+            [
+                Cells.Head(
+                    Cells.Plain(
+                        labels[
+                            part switch
+                            {
+                                BorderPart.Sides => "side-rows",
+                                BorderPart.TopAndBottom => "top-bottom-rows",
+                                _ => "corner-blocks",
+                            }
+                        ]
+                    )
+                ),
+                new TableCell(Cells.Strong(string.Join(", ", colorings))),
+            ],
+            i =>
+                bySize[i]?.Rows.FirstOrDefault(r => r.Part == part) is { } row
+                    ? part == BorderPart.Corners
+                        ? Cells.Lines(
+                            labels.Count("block-count", row.Count),
+                            context.Numbers.Square(row.Width, row.Length)
+                        )
+                        : new Stack(
+                            Cells.Strong(labels.Count("row-count", row.Count)),
+                            Cells.Small(Takes(row, labels)),
+                            Cells.Small(context.Numbers.Square(row.Width, row.Length))
+                        )
+                    : null
+        );
+    }
+
+    // "12 G1 and 6 G2 each".
+    private static string Takes(BorderBlocksRow row, Labels labels) =>
+        labels.Format(
+            "row-takes",
+            labels.List(
+                row.Blocks.CountBy(b => b.Coloring)
+                    .Select(b => labels.Format("takes-piece", b.Value, b.Key))
+            )
+        );
+
+    private static string StripLabel(BorderPart part) =>
+        part switch
         {
-            (BorderPart.Sides, BorderCorners.TopFirst) => 2,
-            (BorderPart.TopAndBottom, BorderCorners.TopFirst) => 1,
-            (BorderPart.Sides, _) => 1,
-            (BorderPart.Corners, _) => 2,
-            _ => 3,
+            BorderPart.Sides => "side-strips",
+            BorderPart.TopAndBottom => "top-bottom-strips",
+            BorderPart.Left => "left-strip",
+            BorderPart.Right => "right-strip",
+            BorderPart.Top => "top-strip",
+            BorderPart.Bottom => "bottom-strip",
+            _ => "corner-squares",
         };
+
+    /// <summary>In the order they are sewn; corner squares are sewn to the second pair first.</summary>
+    private static int Order(BorderPart part, BorderCorners corners)
+    {
+        bool upright = part is BorderPart.Sides or BorderPart.Left or BorderPart.Right;
+        return part == BorderPart.Corners ? 2
+            : upright == (corners == BorderCorners.TopFirst) ? 3
+            : 1;
+    }
 
     private static string Capitalized(string name) =>
         name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];

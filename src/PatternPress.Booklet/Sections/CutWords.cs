@@ -45,6 +45,10 @@ internal static class CutWords
                     BorderPart.Sides => "border-sides",
                     BorderPart.TopAndBottom => "border-top-bottom",
                     BorderPart.Corners => "border-corners",
+                    BorderPart.Left => "border-left",
+                    BorderPart.Right => "border-right",
+                    BorderPart.Top => "border-top",
+                    BorderPart.Bottom => "border-bottom",
                     _ => "border-joined",
                 },
                 BorderName(border.Number, context)
@@ -100,7 +104,20 @@ internal static class CutWords
             .Tables.Borders.FirstOrDefault(b => b.Number == number)
             ?.BySize.Select(c => c?.Name)
             .FirstOrDefault(n => !string.IsNullOrWhiteSpace(n));
-        return name ?? context.Labels.Format("border-called", number);
+        if (name is not null)
+        {
+            return name;
+        }
+        Border? border = context
+            .Manuscript.Quilts.SelectMany(q => q.Borders)
+            .FirstOrDefault(b => b.Number == number);
+        string called = context.Labels.Format(
+            border is { IsRound: true } ? "round-called" : "border-called",
+            number
+        );
+        return border is { IsCoping: true }
+            ? context.Labels.Format("coping-called", called)
+            : called;
     }
 
     private static IEnumerable<string> BlockNames(CutRow row, SectionContext context) =>

@@ -20,6 +20,7 @@ public sealed class SectionFigures
 {
     private readonly SectionContext context;
     private readonly Lazy<Palette> palette;
+    private BorderSteps? borderSteps;
 
     internal SectionFigures(SectionContext context, Lazy<Palette> palette)
     {
@@ -110,7 +111,29 @@ public sealed class SectionFigures
     /// <summary>The borders in the order they are sewn on.</summary>
     public Figure? Borders(int size, Points width, Points height) =>
         QuiltOf(size) is { Borders.IsEmpty: false } quilt
-            ? Set(BorderSequence.Draw(quilt, palette.Value, new FigureRoom(width, height)))
+            ? Set(
+                BorderSequence.Draw(
+                    quilt,
+                    palette.Value,
+                    new FigureRoom(width, height),
+                    BorderSteps
+                )
+            )
+            : null;
+
+    /// <summary>The numbers of the steps in which borders are sewn on, the same for all sizes.</summary>
+    public BorderSteps BorderSteps => borderSteps ??= BorderSteps.Of(context.Manuscript.Quilts);
+
+    /// <summary>The rows of blocks of a border.</summary>
+    public Figure? BorderRows(int size, int number, Points width) =>
+        QuiltOf(size)?.Borders.FirstOrDefault(b => b.Number == number) is { IsPieced: true } border
+            ? Set(
+                Figures.BorderRows.Draw(
+                    border,
+                    palette.Value,
+                    new FigureRoom(width, context.TextHeight)
+                )
+            )
             : null;
 
     /// <summary>Where to measure a quilt before a border is cut.</summary>

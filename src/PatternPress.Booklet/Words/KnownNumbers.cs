@@ -122,6 +122,7 @@ public sealed partial class KnownNumbers
                 cutting.Sum(table => table.BySize[size]?.Strips.Sum(strip => strip.Count) ?? 0)
             );
         }
+        yield return Told(tables.Borders.Count(row => row.BySize[size] is not null));
         foreach (var design in tables.Blocks.GroupBy(row => row.Block))
         {
             yield return Told(design.Sum(row => row.BySize[size]?.Count ?? 0));

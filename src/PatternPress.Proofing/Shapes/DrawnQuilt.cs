@@ -42,6 +42,9 @@ internal sealed class DrawnQuilt
                                 ? SewnPatch.Of(piece.Fabric, mitered.Corners)
                                 : PatchOf(piece.Place, piece.Fabric)
                         ),
+                        .. border
+                            .Blocks.SelectMany(block => block.Place.PatchesInFrame())
+                            .Select(patch => SewnPatch.Of(patch.Fabric, patch.Shape.Corners)),
                     ]
             ),
         ];
@@ -54,7 +57,7 @@ internal sealed class DrawnQuilt
     /// <summary>Side and corner triangles of a setting on point.</summary>
     public IReadOnlyList<SewnPatch> Triangles { get; }
 
-    /// <summary>Strips and corner squares of each border, from the inside out.</summary>
+    /// <summary>Strips, corner squares and patches of blocks of each border, from the inside out.</summary>
     public IReadOnlyList<IReadOnlyList<SewnPatch>> Borders { get; }
 
     public BlockPlace? Place(int row, int column) => _places.GetValueOrDefault((row, column));

@@ -35,7 +35,7 @@ internal sealed class BorderStep
 
     private Notes Notes => _bench.Notes;
 
-    private string Row => $"border {_number}";
+    private string Row() => $"border {_number}";
 
     private void Sew()
     {
@@ -53,16 +53,24 @@ internal sealed class BorderStep
             Notes.Same(
                 ProofStep.AddBorders,
                 "borders",
-                Row,
+                Row(),
                 "number",
                 row.Number,
-                sewn,
-                "the border before it was"
+                border?.Number ?? 0,
+                "the drawing has"
             );
+            if (!Notes.Ok(cell.IsCoping == border?.IsCoping))
+            {
+                Wrong(
+                    "kind of border",
+                    cell.IsCoping ? "a coping strip" : "a border",
+                    "the drawing has the other"
+                );
+            }
             Notes.Same(
                 ProofStep.AddBorders,
                 "borders",
-                Row,
+                Row(),
                 "name",
                 cell.Name,
                 border?.Design.Name,
@@ -89,41 +97,56 @@ internal sealed class BorderStep
     {
         Measure("width inside", cell.InsideWidth, _quilt.Width);
         Measure("height inside", cell.InsideHeight, _quilt.Height);
-        Length width = cell.FinishedWidth;
+        BorderWidths widths = cell.Widths;
         var outside = new Rect(
-            _quilt.X - width,
-            _quilt.Y - width,
-            _quilt.Width + (width * 2),
-            _quilt.Height + (width * 2)
+            _quilt.X - widths.Left,
+            _quilt.Y - widths.Top,
+            _quilt.Width + widths.Left + widths.Right,
+            _quilt.Height + widths.Top + widths.Bottom
         );
-        BorderPart[] order = cell.Corners switch
-        {
-            BorderCorners.SidesFirst or BorderCorners.Mitered =>
-            [
-                BorderPart.Sides,
-                BorderPart.TopAndBottom,
-            ],
-            BorderCorners.TopFirst => [BorderPart.TopAndBottom, BorderPart.Sides],
-            // Corner squares go to the ends of top and bottom before these are sewn on.
-            _ => [BorderPart.Sides, BorderPart.Corners, BorderPart.TopAndBottom],
-        };
-        if (!Notes.Ok(cell.Parts.Select(part => part.Part).SequenceEqual(order)))
+        BorderPart[] order = [.. OrderOf(cell.Corners, widths)];
+        BorderPart[] strips = [.. cell.Parts.Select(part => part.Part)],
+            rows = [.. cell.Rows.Select(row => row.Part)];
+        // Each part is strips or blocks, and each table has its own in the order they are sewn.
+        bool whole =
+            strips.Length + rows.Length == order.Length
+            && order.Where(strips.Contains).SequenceEqual(strips)
+            && order.Where(rows.Contains).SequenceEqual(rows)
+            && order.All(part => strips.Contains(part) != rows.Contains(part));
+        if (!Notes.Ok(whole))
         {
             Wrong(
                 "order",
-                string.Join(", ", cell.Parts.Select(part => Word(part.Part))),
+                string.Join(", ", strips.Concat(rows).Select(Word)),
                 $"it is sewn {string.Join(", ", order.Select(Word))}"
             );
             _quilt = outside;
             return;
         }
-        Rect quilt = _quilt;
-        foreach (BorderPartRow part in cell.Parts)
+        bool square = cell.Corners is BorderCorners.Squares or BorderCorners.Blocks;
+        if (
+            !Notes.Ok(widths.Even is not null || !(square || cell.Corners == BorderCorners.Mitered))
+        )
         {
-            quilt =
-                cell.Corners == BorderCorners.Mitered
-                    ? Miter(part, outside, width)
-                    : Add(part, quilt, outside, width, cell.Corners == BorderCorners.Squares);
+            Wrong("corners", "of unlike widths", "such a corner is a square");
+            _quilt = outside;
+            return;
+        }
+        Rect quilt = _quilt;
+        foreach (BorderPart part in order)
+        {
+            if (cell.Parts.FirstOrDefault(p => p.Part == part) is not { } strip)
+            {
+                quilt = Row(cell.Rows.First(r => r.Part == part), quilt, outside, widths, square);
+            }
+            else if (cell.Corners == BorderCorners.Mitered)
+            {
+                quilt = Miter(strip, outside, widths.Left);
+            }
+            else
+            {
+                quilt = Strip(strip, quilt, outside, widths, square);
+            }
         }
         Joined(cell);
         Measure("width with it", cell.OutsideWidth, outside.Width);
@@ -131,24 +154,130 @@ internal sealed class BorderStep
         _quilt = outside;
     }
 
+    private static IEnumerable<BorderPart> OrderOf(BorderCorners corners, BorderWidths widths)
+    {
+        BorderPart[] sides = Pair(
+                widths.Left,
+                widths.Right,
+                BorderPart.Sides,
+                BorderPart.Left,
+                BorderPart.Right
+            ),
+            ends = Pair(
+                widths.Top,
+                widths.Bottom,
+                BorderPart.TopAndBottom,
+                BorderPart.Top,
+                BorderPart.Bottom
+            );
+        return corners switch
+        {
+            BorderCorners.TopFirst => ends.Concat(sides),
+            BorderCorners.SidesFirst or BorderCorners.Mitered => sides.Concat(ends),
+            // What is in the corners goes to the ends of top and bottom before these are sewn on.
+            _ => sides.Append(BorderPart.Corners).Concat(ends),
+        };
+
+        static BorderPart[] Pair(
+            Length one,
+            Length other,
+            BorderPart both,
+            BorderPart first,
+            BorderPart second
+        ) =>
+            one == other ? (one.Sign > 0 ? [both] : [])
+            : one.Sign == 0 ? [second]
+            : other.Sign == 0 ? [first]
+            : [first, second];
+    }
+
+    private static BorderSide[] SidesOf(BorderPart part) =>
+        part switch
+        {
+            BorderPart.Sides => [BorderSide.Left, BorderSide.Right],
+            BorderPart.TopAndBottom => [BorderSide.Top, BorderSide.Bottom],
+            BorderPart.Left => [BorderSide.Left],
+            BorderPart.Right => [BorderSide.Right],
+            BorderPart.Top => [BorderSide.Top],
+            BorderPart.Bottom => [BorderSide.Bottom],
+            _ => [],
+        };
+
+    /// <summary>Where a strip or row is sewn to the quilt as it is by then.</summary>
+    private Rect PlaceOf(
+        BorderSide side,
+        Rect quilt,
+        Rect outside,
+        BorderWidths widths,
+        bool square
+    )
+    {
+        // Top and bottom of a border with squares or blocks in its corners run between these.
+        Rect along = square ? _quilt : quilt;
+        return side switch
+        {
+            BorderSide.Left => new(outside.X, along.Y, widths.Left, along.Height),
+            BorderSide.Right => new(
+                outside.Right - widths.Right,
+                along.Y,
+                widths.Right,
+                along.Height
+            ),
+            BorderSide.Top => new(along.X, outside.Y, along.Width, widths.Top),
+            _ => new(along.X, outside.Bottom - widths.Bottom, along.Width, widths.Bottom),
+        };
+    }
+
+    private static Rect With(BorderPart part, Rect quilt, Rect outside)
+    {
+        foreach (BorderSide side in SidesOf(part))
+        {
+            quilt = side switch
+            {
+                BorderSide.Left => quilt with { X = outside.X, Width = quilt.Right - outside.X },
+                BorderSide.Right => quilt with { Width = outside.Right - quilt.X },
+                BorderSide.Top => quilt with { Y = outside.Y, Height = quilt.Bottom - outside.Y },
+                _ => quilt with { Height = outside.Bottom - quilt.Y },
+            };
+        }
+        return quilt;
+    }
+
+    // Clockwise from the upper left.
+    private static Rect[] CornersOf(Rect outside, Length width) =>
+        [
+            new(outside.X, outside.Y, width, width),
+            new(outside.Right - width, outside.Y, width, width),
+            new(outside.Right - width, outside.Bottom - width, width, width),
+            new(outside.X, outside.Bottom - width, width, width),
+        ];
+
     // Gives back the quilt with these strips on.
-    private Rect Add(BorderPartRow part, Rect quilt, Rect outside, Length width, bool squares)
+    private Rect Strip(
+        BorderPartRow part,
+        Rect quilt,
+        Rect outside,
+        BorderWidths widths,
+        bool square
+    )
     {
         string what = Word(part.Part);
-        bool corners = part.Part == BorderPart.Corners,
-            sides = part.Part == BorderPart.Sides;
-        Length length =
-            corners ? width
-            : sides ? quilt.Height
-            : squares ? _quilt.Width
-            : quilt.Width;
+        BorderSide[] sides = SidesOf(part.Part);
+        Rect[] places =
+            part.Part == BorderPart.Corners
+                ? CornersOf(outside, widths.Left)
+                : [.. sides.Select(side => PlaceOf(side, quilt, outside, widths, square))];
+        bool level = sides.Length > 0 && sides[0] is BorderSide.Top or BorderSide.Bottom;
+        (Length width, Length length) = level
+            ? (places[0].Height, places[0].Width)
+            : (places[0].Width, places[0].Height);
         Notes.Enough(
             ProofStep.AddBorders,
             "borders",
-            Row,
+            Row(),
             what,
             part.Count,
-            corners ? 4 : 2,
+            places.Length,
             "the quilt takes"
         );
         bool fits = _bench.Fits(part.Width, width) & _bench.Fits(part.Length, length);
@@ -162,27 +291,117 @@ internal sealed class BorderStep
         }
         if (!part.Joined)
         {
-            Pieces(part, what, sides);
+            Pieces(part, what, level);
         }
-        switch (part.Part)
+        foreach (Rect place in places)
         {
-            case BorderPart.Sides:
-                Put(part.Fabric, outside.X, quilt.Y, width, length);
-                Put(part.Fabric, outside.Right - width, quilt.Y, width, length);
-                return quilt with { X = outside.X, Width = outside.Width };
-            case BorderPart.TopAndBottom:
-                Length x = squares ? _quilt.X : quilt.X;
-                Put(part.Fabric, x, outside.Y, length, width);
-                Put(part.Fabric, x, outside.Bottom - width, length, width);
-                return quilt with { Y = outside.Y, Height = outside.Height };
-            default:
-                Put(part.Fabric, outside.X, outside.Y, width, width);
-                Put(part.Fabric, outside.Right - width, outside.Y, width, width);
-                Put(part.Fabric, outside.X, outside.Bottom - width, width, width);
-                Put(part.Fabric, outside.Right - width, outside.Bottom - width, width, width);
-                return quilt;
+            _sewn.Add(DrawnQuilt.PatchOf(place, part.Fabric));
         }
+        return With(part.Part, quilt, outside);
     }
+
+    // Sews blocks end to end and the row to the quilt: it must be exactly as long as the edge it is sewn to.
+    private Rect Row(
+        BorderBlocksRow row,
+        Rect quilt,
+        Rect outside,
+        BorderWidths widths,
+        bool square
+    )
+    {
+        string what = Word(row.Part);
+        BorderSide[] sides = SidesOf(row.Part);
+        bool corners = row.Part == BorderPart.Corners;
+        Notes.Enough(
+            ProofStep.AddBorders,
+            "borders",
+            Row(),
+            what,
+            row.Count,
+            corners ? 4 : sides.Length,
+            "the quilt takes"
+        );
+        Length width = widths.Left,
+            length = Length.Zero;
+        var sewn = new List<(Polygon Shape, string Fabric)>();
+        foreach (PlacementCell cell in row.Blocks)
+        {
+            if (!_bench.Blocks.TryGetValue((cell.Coloring, cell.Number), out SewnBlock? block))
+            {
+                return With(row.Part, quilt, outside);
+            }
+            (Length along, Length high) = cell.Turn.SwapsSides
+                ? (block.Height, block.Width)
+                : (block.Width, block.Height);
+            if (!Notes.Ok(high == width))
+            {
+                Wrong(
+                    $"{what}, block {cell.Coloring}",
+                    Notes.Told(along, high),
+                    $"the border is {Notes.Told(width)} wide"
+                );
+            }
+            var by = new Point(length, Length.Zero);
+            sewn.AddRange(
+                block.Patches.Select(patch =>
+                    (
+                        patch.Shape.Turned(cell.Turn, block.Width, block.Height).MoveBy(by),
+                        patch.Fabric
+                    )
+                )
+            );
+            length += along;
+        }
+        MeasureRow($"{what}, width of the row", row.Width, width);
+        MeasureRow($"{what}, length of the row", row.Length, length);
+        Rect[] places = corners
+            ? CornersOf(outside, width)
+            : [.. sides.Select(side => PlaceOf(side, quilt, outside, widths, square))];
+        for (int i = 0; i < places.Length; i++)
+        {
+            // The row lies as at the top, and goes round clockwise: right, bottom, left.
+            int quarters = corners
+                ? i
+                : sides[i] switch
+                {
+                    BorderSide.Right => 1,
+                    BorderSide.Bottom => 2,
+                    BorderSide.Left => 3,
+                    _ => 0,
+                };
+            var turn = new Turn(quarters);
+            Length edge = turn.SwapsSides ? places[i].Height : places[i].Width;
+            if (!Notes.Ok(edge == length))
+            {
+                Wrong(
+                    $"{what}, blocks end to end",
+                    Notes.Told(length),
+                    $"the edge they are sewn to measures {Notes.Told(edge)}"
+                );
+            }
+            foreach ((Polygon shape, string fabric) in sewn)
+            {
+                _sewn.Add(
+                    SewnPatch.Of(
+                        fabric,
+                        shape.Turned(turn, length, width).MoveBy(places[i].UpperLeft).Corners
+                    )
+                );
+            }
+        }
+        return With(row.Part, quilt, outside);
+    }
+
+    private void MeasureRow(string what, Length printed, Length finished) =>
+        Notes.Same(
+            ProofStep.AddBorders,
+            "borders",
+            Row(),
+            what,
+            printed,
+            finished + (_bench.Seam * 2),
+            "with its seams it measures"
+        );
 
     // A strip reaches from outer corner to outer corner and is folded over at 45°: what lies beyond the fold is cut off.
     private Rect Miter(BorderPartRow part, Rect outside, Length width)
@@ -190,7 +409,15 @@ internal sealed class BorderStep
         string what = Word(part.Part);
         bool sides = part.Part == BorderPart.Sides;
         Length length = sides ? outside.Height : outside.Width;
-        Notes.Enough(ProofStep.AddBorders, "borders", Row, what, part.Count, 2, "the quilt takes");
+        Notes.Enough(
+            ProofStep.AddBorders,
+            "borders",
+            Row(),
+            what,
+            part.Count,
+            2,
+            "the quilt takes"
+        );
         Length points =
             length + (_bench.Seam * 2 * Exact.SquareRootOfTwo) + _bench.House.MiterAllowance;
         bool fits = _bench.Fits(part.Width, width) & _bench.Fits(part.Length, points);
@@ -204,7 +431,7 @@ internal sealed class BorderStep
         }
         if (!part.Joined)
         {
-            Pieces(part, what, sides);
+            Pieces(part, what, !sides);
         }
         // From the upper left corner, along the strip and into the quilt; the other strip of the pair is its mirror image.
         foreach (bool far in new[] { false, true })
@@ -234,21 +461,18 @@ internal sealed class BorderStep
         return outside;
     }
 
-    private void Put(string fabric, Length x, Length y, Length width, Length height) =>
-        _sewn.Add(DrawnQuilt.PatchOf(new Rect(x, y, width, height), fabric));
-
-    private void Pieces(BorderPartRow part, string what, bool sides)
+    private void Pieces(BorderPartRow part, string what, bool level)
     {
         _bench.Use(part.Cut, part.Count);
-        if (_bench.Take(ProofStep.AddBorders, "borders", Row, part.Cut, part.Fabric) is not { } cut)
+        if (
+            _bench.Take(ProofStep.AddBorders, "borders", Row(), part.Cut, part.Fabric)
+            is not { } cut
+        )
         {
             return;
         }
         // The table of cuts gives a piece as it lies in the quilt.
-        (Length width, Length length) =
-            part.Part == BorderPart.TopAndBottom
-                ? (cut.Height, cut.Width)
-                : (cut.Width, cut.Height);
+        (Length width, Length length) = level ? (cut.Height, cut.Width) : (cut.Width, cut.Height);
         if (!Notes.Ok(width == part.Width && length == part.Length))
         {
             Wrong(
@@ -295,7 +519,7 @@ internal sealed class BorderStep
                 Wrong("strips to join", joined.Cut, "no part of the border is cut from them");
                 continue;
             }
-            JoinStep.Do(_bench, "borders", Row, first!.Fabric, joined, first.Width, needed);
+            JoinStep.Do(_bench, "borders", Row(), first!.Fabric, joined, first.Width, needed);
         }
         foreach (BorderPartRow part in cell.Parts)
         {
@@ -327,7 +551,11 @@ internal sealed class BorderStep
         {
             BorderPart.Sides => "sides",
             BorderPart.TopAndBottom => "top and bottom",
-            BorderPart.Corners => "corner squares",
+            BorderPart.Corners => "corners",
+            BorderPart.Left => "left",
+            BorderPart.Right => "right",
+            BorderPart.Top => "top",
+            BorderPart.Bottom => "bottom",
             _ => "joined strips",
         };
 
@@ -341,8 +569,8 @@ internal sealed class BorderStep
     }
 
     private void Measure(string what, Length printed, Length sewn) =>
-        Notes.Same(ProofStep.AddBorders, "borders", Row, what, printed, sewn, "it measures");
+        Notes.Same(ProofStep.AddBorders, "borders", Row(), what, printed, sewn, "it measures");
 
     private void Wrong(string what, string printed, string expected) =>
-        Notes.Wrong(ProofStep.AddBorders, "borders", Row, what, printed, expected);
+        Notes.Wrong(ProofStep.AddBorders, "borders", Row(), what, printed, expected);
 }

@@ -3,7 +3,7 @@ using PatternPress.Quilting.Tables;
 namespace PatternPress.Proofing.Steps;
 
 /// <summary>
-/// Sets the seam, and counts on the placement chart how many of each block there are, and so of each unit and patch.
+/// Sets the seam, and counts on the placement chart and in the rows of the borders how many of each block there are, and so of each unit and patch.
 /// </summary>
 internal static class CountStep
 {
@@ -31,18 +31,23 @@ internal static class CountStep
             );
         foreach ((PlacementCell cell, int count) in cells)
         {
-            var key = (cell.Coloring, cell.Number);
-            bench.BlocksPlaced[key] = bench.BlocksPlaced.GetValueOrDefault(key) + count;
-            if (!bench.Notes.Ok(bench.Index.Blocks.ContainsKey(key)))
+            Place(bench, cell, count, ProofStep.LayOut, "placement chart", "");
+        }
+        foreach (BorderRow border in bench.Tables.Borders)
+        {
+            foreach (BorderBlocksRow row in border.BySize[bench.Size]?.Rows ?? [])
             {
-                bench.Notes.Wrong(
-                    ProofStep.LayOut,
-                    "placement chart",
-                    "",
-                    "block",
-                    $"{cell.Coloring} {cell.Number}",
-                    "there is no block of that name"
-                );
+                foreach (PlacementCell cell in row.Blocks)
+                {
+                    Place(
+                        bench,
+                        cell,
+                        row.Count,
+                        ProofStep.AddBorders,
+                        "borders",
+                        $"border {border.Number}"
+                    );
+                }
             }
         }
         foreach (((string, int) key, BlockRow row) in bench.Index.Blocks)
@@ -63,6 +68,30 @@ internal static class CountStep
                     bench.Use(cut, placed);
                 }
             }
+        }
+    }
+
+    private static void Place(
+        Workbench bench,
+        PlacementCell cell,
+        long count,
+        ProofStep step,
+        string table,
+        string row
+    )
+    {
+        var key = (cell.Coloring, cell.Number);
+        bench.BlocksPlaced[key] = bench.BlocksPlaced.GetValueOrDefault(key) + count;
+        if (!bench.Notes.Ok(bench.Index.Blocks.ContainsKey(key)))
+        {
+            bench.Notes.Wrong(
+                step,
+                table,
+                row,
+                "block",
+                $"{cell.Coloring} {cell.Number}",
+                "there is no block of that name"
+            );
         }
     }
 }

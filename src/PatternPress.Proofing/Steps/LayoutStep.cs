@@ -45,7 +45,7 @@ internal sealed class LayoutStep
             "",
             "setting",
             _chart.Setting,
-            drawn.Size.Quilt.Setting.Value,
+            drawn.Size.Quilt.FieldSetting.Value,
             "the drawing is"
         );
         if (InSections.Contains(_chart.Setting))

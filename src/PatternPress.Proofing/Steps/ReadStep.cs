@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Proofing.Shapes;
+using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
 using PatternPress.Quilting.Tables;
@@ -518,32 +519,60 @@ internal sealed class ReadStep
 
     private void Borders()
     {
-        for (int i = 0; i < Tables.Borders.Length; i++)
+        int last = 0;
+        foreach (BorderRow row in Tables.Borders)
         {
-            BorderRow row = Tables.Borders[i];
-            _notes.Same(
-                ProofStep.Read,
-                "borders",
-                $"border {row.Number}",
-                "number",
-                row.Number,
-                i + 1,
-                "from the inside out they count on to"
-            );
+            if (!_notes.Ok(row.Number > last))
+            {
+                Wrong(
+                    "borders",
+                    $"border {row.Number}",
+                    "number",
+                    $"{row.Number}",
+                    $"from the inside out it comes after border {last}"
+                );
+            }
+            last = row.Number;
             foreach (BorderCell? cell in row.BySize)
             {
                 foreach (BorderPartRow part in cell?.Parts ?? [])
                 {
                     Purpose(
                         part.Cut,
-                        new CutPurpose.Border(
-                            row.Number,
-                            part.Joined ? BorderPart.Joined : part.Part
-                        )
+                        part.Joined
+                            ? new CutPurpose.Border(
+                                row.Number,
+                                BorderPart.Joined,
+                                SetOf(cell!, part)
+                            )
+                            : new CutPurpose.Border(row.Number, part.Part)
                     );
                 }
             }
         }
+    }
+
+    // Strips of one width are joined together: those of the first width a border has, from the left on, are its first set.
+    private static int SetOf(BorderCell cell, BorderPartRow part)
+    {
+        BorderWidths w = cell.Widths;
+        Length width = part.Part switch
+        {
+            BorderPart.Sides or BorderPart.Left => w.Left,
+            BorderPart.Right => w.Right,
+            BorderPart.Bottom => w.Bottom,
+            _ => w.Top,
+        };
+        int set = 1;
+        foreach (Length other in new[] { w.Left, w.Right, w.Top, w.Bottom }.Distinct())
+        {
+            if (other == width)
+            {
+                break;
+            }
+            set += other.Sign > 0 ? 1 : 0;
+        }
+        return set;
     }
 
     private void Binding()

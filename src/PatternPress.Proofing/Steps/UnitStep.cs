@@ -174,7 +174,7 @@ internal sealed class UnitStep
             return leg;
         }
         Length best = Length.Zero;
-        foreach (BlockPlace place in _bench.Drawn.Quilt.Places)
+        foreach (BlockPlace place in _bench.Drawn.Quilt.AllBlocks())
         {
             foreach (BlockUnit unit in place.Block.Block?.Units ?? [])
             {

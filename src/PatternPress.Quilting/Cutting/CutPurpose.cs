@@ -33,7 +33,8 @@ public abstract record CutPurpose
     public sealed record SettingTriangle(SettingPieceKind Kind, int Number) : CutPurpose;
 
     /// <summary>The strips of one border, from 1 at the inside.</summary>
-    public sealed record Border(int Number, BorderPart Part) : CutPurpose;
+    /// <param name="Set">Tells strips that are joined to different widths apart, from 1.</param>
+    public sealed record Border(int Number, BorderPart Part, int Set = 1) : CutPurpose;
 
     public sealed record Binding : CutPurpose;
 }
@@ -50,6 +51,18 @@ public enum BorderPart
     /// <summary>Strips that are joined end to end; the border's strips are cut from the joined strip.</summary>
     Joined,
 
-    /// <summary>Corner squares.</summary>
+    /// <summary>Corner squares, or corner blocks.</summary>
     Corners,
+
+    /// <summary>The left strip, where it is not as the right one.</summary>
+    Left,
+
+    /// <summary>The right strip, where it is not as the left one.</summary>
+    Right,
+
+    /// <summary>The top strip, where it is not as the bottom one.</summary>
+    Top,
+
+    /// <summary>The bottom strip, where it is not as the top one.</summary>
+    Bottom,
 }

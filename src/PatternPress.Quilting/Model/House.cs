@@ -57,6 +57,13 @@ public sealed record House
     /// <summary>Added to the length of each strip of a mitered border beyond what its points need; trimmed off.</summary>
     public Length MiterAllowance { get; init; } = Length.FromInches(2);
 
+    /// <summary>The narrowest coping strip, finished (common practice, no source: below 1/2 in its seam allowances lie over
+    /// each other).</summary>
+    public Length CopingLeast { get; init; } = Length.FromInches(0, 1, 2);
+
+    /// <summary>The widest coping strip, finished.</summary>
+    public Length CopingMost { get; init; } = Length.FromInches(4);
+
     /// <summary>How freely a cutting plan may mix pieces within a strip.</summary>
     public PlanStyle Plan { get; init; } = PlanStyle.Plain;
 

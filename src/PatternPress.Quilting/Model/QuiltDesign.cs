@@ -34,6 +34,35 @@ public sealed record QuiltDesign(
 
     /// <summary>Finished heights of the rows, from the top; they repeat.</summary>
     public Sourced<ImmutableArray<Length>>? Rows { get; init; }
+
+    /// <summary>How the center of a medallion is set; null in other settings.</summary>
+    public Sourced<string>? CenterSetting { get; init; }
+
+    /// <summary>The rounds of a medallion: borders between its center and its own borders.</summary>
+    public ImmutableArray<BorderDesign> Rounds { get; init; } = [];
+
+    /// <summary>How many of the rounds a size has, from the center; null for all.</summary>
+    public int? RoundsUsed { get; init; }
+
+    /// <summary>How the blocks in the middle are set: of a medallion its center, else as the quilt.</summary>
+    public Sourced<string> FieldSetting => CenterSetting ?? Setting;
+
+    /// <summary>Rounds and borders with their numbers, from 1 at the inside. Rounds that a size leaves out keep their numbers,
+    /// so that a number means the same border in all sizes.</summary>
+    public IEnumerable<(int Number, BorderDesign Border, bool IsRound)> NumberedBorders()
+    {
+        int number = 1;
+        for (int i = 0; i < Rounds.Length + Borders.Length; i++)
+        {
+            bool round = i < Rounds.Length;
+            BorderDesign border = round ? Rounds[i] : Borders[i - Rounds.Length];
+            if (!round || i < (RoundsUsed ?? Rounds.Length))
+            {
+                yield return (number, border, round);
+            }
+            number += border.Numbers;
+        }
+    }
 }
 
 /// <summary>The triangles that fill the edge of a setting on point.</summary>
@@ -57,31 +86,5 @@ public sealed record SashingDesign(
     bool Around,
     Span Span
 );
-
-/// <summary>One border, from the inside out.</summary>
-public sealed record BorderDesign(
-    Length Width,
-    Sourced<string> Fabric,
-    BorderCorners Corners,
-    Sourced<string>? CornerFabric,
-    string? Name,
-    Span Span
-);
-
-/// <summary>How a border turns its corners.</summary>
-public enum BorderCorners
-{
-    /// <summary>Side strips are sewn first; top and bottom run the full width.</summary>
-    SidesFirst,
-
-    /// <summary>Top and bottom strips are sewn first; the sides run the full height.</summary>
-    TopFirst,
-
-    /// <summary>A square of another fabric in each corner.</summary>
-    Squares,
-
-    /// <summary>The strips meet in a seam at 45° from the inner to the outer corner.</summary>
-    Mitered,
-}
 
 public sealed record BindingDesign(Sourced<string> Fabric, Length? Width, Span Span);

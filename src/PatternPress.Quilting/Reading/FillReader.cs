@@ -128,7 +128,8 @@ internal static class FillReader
         return whole ? new Fill(kind, rows.MoveToImmutable(), seed, node.Span) : null;
     }
 
-    private static FillCell? ReadCell(
+    /// <summary>Reads a coloring and its turn; reports and returns null where there is none of that name.</summary>
+    public static FillCell? ReadCell(
         Slice word,
         ImmutableArray<Coloring> known,
         ReadContext context

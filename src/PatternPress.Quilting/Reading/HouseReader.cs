@@ -68,6 +68,8 @@ internal static class HouseReader
             ),
             Oversize = Measure("oversize", start.Oversize),
             MiterAllowance = Measure("miter-allowance", start.MiterAllowance, allowZero: true),
+            CopingLeast = Measure("coping-least", start.CopingLeast),
+            CopingMost = Measure("coping-most", start.CopingMost),
             TriangleOversize = Measure(
                 "triangle-oversize",
                 start.TriangleOversize,

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Rules;
+using PatternPress.Quilting.Settings;
 using PatternPress.Source;
 using PatternPress.Source.Syntax;
 
@@ -22,7 +23,8 @@ internal static class QuiltReader
     )
     {
         SashingDesign? sashing = ReadSashing(map, context);
-        ImmutableArray<BorderDesign> borders = ReadBorders(map, context);
+        var reader = new BorderReader(colorings, context);
+        ImmutableArray<BorderDesign> borders = reader.Read(map, "borders");
         BindingDesign? binding = ReadBinding(map, context);
         Sourced<string>? backing = map["backing"] switch
         {
@@ -52,6 +54,11 @@ internal static class QuiltReader
         Sourced<string> setting = ReadContext.Text(map, "setting") is { } word
             ? ReadContext.Sourced(word)
             : new("straight", map.Span);
+        bool medallion = setting.Value == Medallion.Word;
+        if (!medallion)
+        {
+            RefuseMedallion(map, setting.Value, context);
+        }
         return new QuiltDesign(
             setting,
             sashing,
@@ -75,7 +82,26 @@ internal static class QuiltReader
                 : null,
             Columns = columns,
             Rows = rows,
+            CenterSetting = medallion ? ReadCenter(map) : null,
+            Rounds = medallion ? reader.Read(map, "rounds") : [],
         };
+    }
+
+    /// <summary>How the center of a medallion is set: straight without a word about it.</summary>
+    private static Sourced<string> ReadCenter(MapNode map) =>
+        ReadContext.Text(map, "center") is { } word
+            ? ReadContext.Sourced(word)
+            : new("straight", map.Span);
+
+    private static void RefuseMedallion(MapNode map, string setting, ReadContext context)
+    {
+        foreach (string key in new[] { "center", "rounds" })
+        {
+            if (map[key] is { } node)
+            {
+                context.Report(PP0243_KeyOfAnotherSetting.OfMedallion(node.Span, key, setting));
+            }
+        }
     }
 
     /// <summary>House rules as the quilt's backing changes them.</summary>
@@ -166,78 +192,6 @@ internal static class QuiltReader
             default:
                 return null;
         }
-    }
-
-    private static ImmutableArray<BorderDesign> ReadBorders(MapNode quilt, ReadContext context)
-    {
-        var borders = ImmutableArray.CreateBuilder<BorderDesign>();
-        foreach (MapNode map in (quilt["borders"] as ListNode)?.Items.OfType<MapNode>() ?? [])
-        {
-            Length? width = context.Measure(map, "width", "border width");
-            Sourced<string>? fabric = context.FabricName(map, "fabric", "a border");
-            (BorderCorners corners, Sourced<string>? cornerFabric) = ReadCorners(map, context);
-            if (width is { } w && fabric is { } f)
-            {
-                borders.Add(
-                    new BorderDesign(
-                        w,
-                        f,
-                        corners,
-                        cornerFabric,
-                        ReadContext.Text(map, "name")?.Value,
-                        map.Span
-                    )
-                );
-            }
-        }
-        return borders.ToImmutable();
-    }
-
-    private static (BorderCorners, Sourced<string>?) ReadCorners(
-        MapNode border,
-        ReadContext context
-    )
-    {
-        if (ReadContext.Text(border, "corners") is not { } text)
-        {
-            return (BorderCorners.SidesFirst, null);
-        }
-        ImmutableArray<Slice> words = text.Words();
-        switch (words[0].Text)
-        {
-            case "sides-first" when words.Length == 1:
-                return (BorderCorners.SidesFirst, null);
-            case "top-first" when words.Length == 1:
-                return (BorderCorners.TopFirst, null);
-            case "mitered" when words.Length == 1:
-                return (BorderCorners.Mitered, null);
-            case "squares" when words.Length == 2:
-                return (
-                    BorderCorners.Squares,
-                    context.FabricName(words[1], "a border's corner square")
-                );
-            case "squares":
-                context.Report(
-                    PP0230_WrongNumberOfEntries.Found(
-                        text.Span,
-                        "corner squares",
-                        "one fabric: squares B",
-                        words.Length - 1
-                    )
-                );
-                break;
-            default:
-                context.Report(
-                    PP0221_UnknownWord.Found(
-                        text.Span,
-                        text.Value,
-                        "way to turn a border's corners",
-                        SourceVocabulary.Words.Corners
-                    )
-                );
-                break;
-        }
-        return (BorderCorners.SidesFirst, null);
     }
 
     private static BindingDesign? ReadBinding(MapNode quilt, ReadContext context)

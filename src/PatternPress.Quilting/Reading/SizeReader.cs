@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Rules;
@@ -66,6 +67,10 @@ internal static class SizeReader
             ? FillReader.ReadMap(drawn, colorings, context)
             : null;
         QuiltDesign? design = QuiltReader.Read(own, fill, colorings, context, quilt);
+        if (design is not null && ReadContext.Text(map, "rounds") is { } rounds)
+        {
+            design = WithRounds(design, rounds, key.Value, context);
+        }
         Length? block = context.Measure(map, "block", "block size");
         ScalarNode? blocks = ReadContext.Text(map, "blocks");
         (int Columns, int Rows)? grid = blocks is null
@@ -97,6 +102,45 @@ internal static class SizeReader
                 order,
                 key.Span
             );
+    }
+
+    private static QuiltDesign WithRounds(
+        QuiltDesign design,
+        ScalarNode text,
+        string size,
+        ReadContext context
+    )
+    {
+        if (design.CenterSetting is null)
+        {
+            context.Report(
+                PP0243_KeyOfAnotherSetting.OfMedallion(text.Span, "rounds", design.Setting.Value)
+            );
+            return design;
+        }
+        if (
+            !int.TryParse(text.Value.Trim(), CultureInfo.InvariantCulture, out int count)
+            || count < 0
+        )
+        {
+            context.Report(
+                PP0219_NotACount.NotANumber(text.Span, text.Value, $"rounds of size \"{size}\"")
+            );
+            return design;
+        }
+        if (count > design.Rounds.Length)
+        {
+            context.Report(
+                PP0230_WrongNumberOfEntries.Found(
+                    text.Span,
+                    $"size \"{size}\"",
+                    $"at most {design.Rounds.Length} rounds, as many as the quilt names",
+                    count
+                )
+            );
+            return design;
+        }
+        return design with { RoundsUsed = count };
     }
 
     /// <summary>

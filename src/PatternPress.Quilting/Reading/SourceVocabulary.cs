@@ -19,6 +19,6 @@ public static class SourceVocabulary
             ],
             [.. UnitKindCatalog.All.Select(k => k.Keyword)],
             [.. TechniqueCatalog.All.Select(t => t.Keyword)],
-            ["sides-first", "top-first", "squares", "mitered"]
+            ["sides-first", "top-first", "squares", "blocks", "mitered"]
         );
 }

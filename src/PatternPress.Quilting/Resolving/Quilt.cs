@@ -52,11 +52,27 @@ public sealed record Quilt(
     /// <summary>Whether its blocks stand on a corner.</summary>
     public bool OnPoint => !Places.IsEmpty && Places[0].Frame.OnPoint;
 
+    /// <summary>Every block: those of the field, then those of the borders from the inside out.</summary>
+    public IEnumerable<BlockPlace> AllBlocks()
+    {
+        foreach (BlockPlace place in Places)
+        {
+            yield return place;
+        }
+        foreach (Border border in Borders)
+        {
+            foreach (BorderBlock block in border.Blocks)
+            {
+                yield return block.Place;
+            }
+        }
+    }
+
     /// <summary>Every different colored block with the number of times it is used, in order of coloring.</summary>
     public IEnumerable<(ColoredBlock Block, int Count)> BlockCounts()
     {
         var counts = new Dictionary<ColoredBlock, (int Met, int Count)>();
-        foreach (BlockPlace place in Places)
+        foreach (BlockPlace place in AllBlocks())
         {
             (int met, int count) = counts.GetValueOrDefault(place.Block, (counts.Count, 0));
             counts[place.Block] = (met, count + 1);
@@ -78,7 +94,7 @@ public sealed record Quilt(
     {
         var counts = new Dictionary<(string Key, Length Width, Length Height), long>();
         var blocks = new List<ColoredBlock>();
-        foreach (BlockPlace place in Places)
+        foreach (BlockPlace place in AllBlocks())
         {
             var key = (place.Block.Key, place.Block.Width, place.Block.Height);
             if (!counts.TryGetValue(key, out long count))
@@ -125,9 +141,9 @@ public sealed record Quilt(
         }
         foreach (Border border in Borders)
         {
-            foreach (BorderPiece piece in border.Pieces)
+            foreach (Patch patch in border.Patches())
             {
-                yield return new Patch(piece.Outline, piece.Fabric);
+                yield return patch;
             }
         }
     }

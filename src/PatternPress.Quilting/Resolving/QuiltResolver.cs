@@ -21,7 +21,8 @@ public static class QuiltResolver
         var blocks = new BlockSet(pattern);
         foreach (SizeDesign size in pattern.Sizes)
         {
-            bool takesPlaces = SettingCatalog.Find(size.Quilt.Setting.Value) is { HasGrid: true };
+            bool takesPlaces =
+                SettingCatalog.Find(size.Quilt.FieldSetting.Value) is { HasGrid: true };
             foreach (BlockDesign design in pattern.Blocks)
             {
                 if (design.Sized || size.BlockSize is not null)
@@ -46,7 +47,7 @@ public static class QuiltResolver
     )
     {
         QuiltDesign design = size.Quilt;
-        if (SettingCatalog.Find(design.Setting.Value) is not { } setting)
+        if (SettingCatalog.Find(design.FieldSetting.Value) is not { } setting)
         {
             return null;
         }
@@ -62,20 +63,14 @@ public static class QuiltResolver
         {
             return null;
         }
-        Length margin = Length.Zero;
-        foreach (BorderDesign border in design.Borders)
+        var middle = new Rect(Length.Zero, Length.Zero, field.Width, field.Height);
+        if (new BorderResolver(pattern, size, blocks, findings).Around(middle) is not { } borders)
         {
-            margin += border.Width;
+            return null;
         }
-        var by = new Point(margin, margin);
-        var center = new Rect(margin, margin, field.Width, field.Height);
-        var borders = ImmutableArray.CreateBuilder<Border>(design.Borders.Length);
-        Rect inside = center;
-        for (int i = 0; i < design.Borders.Length; i++)
-        {
-            borders.Add(BorderLayout.Around(inside, design.Borders[i], i + 1));
-            inside = borders[i].Outside;
-        }
+        Rect inside = borders.IsEmpty ? middle : borders[^1].Outside;
+        // The upper left corner of the whole is the origin.
+        var by = new Point(-inside.X, -inside.Y);
         if (inside.Width > _largest || inside.Height > _largest)
         {
             findings.Add(
@@ -94,10 +89,10 @@ public static class QuiltResolver
             size,
             inside.Width,
             inside.Height,
-            center,
+            middle.MoveBy(by),
             [.. field.Places.Select(p => p.MovedBy(by))],
             [.. field.Sashes.Select(s => s.MovedBy(by))],
-            borders.MoveToImmutable()
+            [.. borders.Select(border => border.MovedBy(by))]
         )
         {
             Pieces = [.. field.Pieces.Select(p => p.MovedBy(by))],

@@ -68,9 +68,11 @@ internal sealed record CutPlace(string Name, Span Span, string? Block = null, st
                     p.Part == BorderPart.Corners
                         ? $"a corner square of border {p.Number}"
                         : $"a strip of border {p.Number}",
-                    quilt is not null && p.Number <= quilt.Borders.Length
-                        ? quilt.Borders[p.Number - 1].Span
-                        : fabric
+                    context
+                        .Quilts.FirstOrDefault(q => q.Size.Key == size)
+                        ?.Borders.FirstOrDefault(b => b.Number == p.Number)
+                        ?.Design.Span
+                        ?? fabric
                 );
             case CutPurpose.Binding:
                 return new("a strip of binding", quilt?.Binding?.Span ?? fabric);

@@ -33,7 +33,8 @@ public sealed class PP0231_UnusedFabric : CheckingRule
 
     private static IEnumerable<Sourced<string>?> Named(QuiltDesign quilt) =>
         quilt
-            .Borders.SelectMany(b => new[] { b.Fabric, b.CornerFabric })
+            .Rounds.Concat(quilt.Borders)
+            .SelectMany(b => new[] { b.Fabric, b.CornerFabric, b.Coping?.Fabric })
             .Append(quilt.Sashing?.Fabric)
             .Append(quilt.Sashing?.Cornerstones)
             .Append(quilt.Binding?.Fabric)

@@ -16,7 +16,7 @@ public sealed class PP0232_UnusedColoring : CheckingRule
             yield break;
         }
         var placed = context
-            .Quilts.SelectMany(quilt => quilt.Places)
+            .Quilts.SelectMany(quilt => quilt.AllBlocks())
             .Select(place => place.Block.Key)
             .ToHashSet(StringComparer.Ordinal);
         // A long plain piece of a section is cut like a strip of sashing.

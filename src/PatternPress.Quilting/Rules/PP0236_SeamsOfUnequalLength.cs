@@ -70,7 +70,17 @@ public sealed class PP0236_SeamsOfUnequalLength : CheckingRule
     private IEnumerable<Finding> BetweenBlocks(Quilt quilt)
     {
         string size = quilt.Size.Key;
-        foreach (BlockPlace place in quilt.Places)
+        foreach (
+            (BlockPlace place, string where) in quilt
+                .Places.Select(place =>
+                    (place, $"in row {place.Row + 1}, column {place.Column + 1}")
+                )
+                .Concat(
+                    quilt.Borders.SelectMany(border =>
+                        border.Blocks.Select(block => (block.Place, $"in border {border.Number}"))
+                    )
+                )
+        )
         {
             Length width = place.Turn.SwapsSides ? place.Block.Height : place.Block.Width,
                 height = place.Turn.SwapsSides ? place.Block.Width : place.Block.Height;
@@ -81,7 +91,7 @@ public sealed class PP0236_SeamsOfUnequalLength : CheckingRule
                     place.Block.Coloring.Span,
                     $"block \"{place.Block.Key}\" does not meet its neighbors",
                     "this coloring",
-                    $"in row {place.Row + 1}, column {place.Column + 1} the block is {Wording.Measure(width, height)}, its place {Wording.Measure(place.Place.Width, place.Place.Height)}"
+                    $"{where} the block is {Wording.Measure(width, height)}, its place {Wording.Measure(place.Place.Width, place.Place.Height)}"
                 );
             }
         }

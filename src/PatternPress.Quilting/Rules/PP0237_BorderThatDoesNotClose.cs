@@ -1,5 +1,6 @@
 using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
 using PatternPress.Source.Diagnostics;
 
@@ -50,7 +51,7 @@ public sealed class PP0237_BorderThatDoesNotClose : CheckingRule
             return $"it goes around {border.Inside}, but encloses {inside}";
         }
         Rect outside = border.Outside;
-        if (border.Design.Corners == Model.BorderCorners.Mitered)
+        if (border.Design.Corners == BorderCorners.Mitered)
         {
             // Every strip is as long as its side; what its ends lose is told by the area of all.
             foreach (BorderPiece piece in border.Pieces)
@@ -71,17 +72,24 @@ public sealed class PP0237_BorderThatDoesNotClose : CheckingRule
             right = Along(border, p => p.Right == outside.Right, p => p.Height),
             top = Along(border, p => p.Y == outside.Y, p => p.Width),
             bottom = Along(border, p => p.Bottom == outside.Bottom, p => p.Width);
-        return left != outside.Height ? Sum("left", left, outside.Height)
-            : right != outside.Height ? Sum("right", right, outside.Height)
-            : top != outside.Width ? Sum("top", top, outside.Width)
-            : bottom != outside.Width ? Sum("bottom", bottom, outside.Width)
+        BorderWidths widths = border.Widths;
+        return Differs(widths.Left, left, outside.Height) ? Sum("left", left, outside.Height)
+            : Differs(widths.Right, right, outside.Height) ? Sum("right", right, outside.Height)
+            : Differs(widths.Top, top, outside.Width) ? Sum("top", top, outside.Width)
+            : Differs(widths.Bottom, bottom, outside.Width) ? Sum("bottom", bottom, outside.Width)
             : null;
+
+        // Where a side has no border, what it goes round is the outside.
+        static bool Differs(Length width, Length pieces, Length whole) =>
+            width.Sign > 0 && pieces != whole;
     }
 
     private static Length Along(Border border, Func<Rect, bool> lies, Func<Rect, Length> length) =>
         border
-            .Pieces.Where(piece => lies(piece.Place))
-            .Aggregate(Length.Zero, (sum, piece) => sum + length(piece.Place));
+            .Pieces.Select(piece => piece.Place)
+            .Concat(border.Blocks.Select(block => block.Place.Place))
+            .Where(lies)
+            .Aggregate(Length.Zero, (sum, place) => sum + length(place));
 
     private static string Sum(string side, Length pieces, Length whole) =>
         $"its pieces add up to {Wording.Measure(pieces)} along the {side}, which is {Wording.Measure(whole)} long";

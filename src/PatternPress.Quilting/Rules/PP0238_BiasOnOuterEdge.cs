@@ -18,7 +18,11 @@ public sealed class PP0238_BiasOnOuterEdge : CheckingRule
     {
         foreach (Quilt quilt in context.Quilts)
         {
-            bool framed = quilt.Size.Quilt.Sashing is { Around: true } || quilt.Borders.Length > 0;
+            // A border of blocks frames what is inside it, and is itself at the edge if it is the last.
+            bool pieced = !quilt.Borders.IsEmpty && quilt.Borders[^1].IsPieced;
+            bool framed =
+                quilt.Size.Quilt.Sashing is { Around: true }
+                || (quilt.Borders.Length > 0 && !pieced);
             bool sashed = quilt.Size.Quilt.Sashing is not null;
             foreach (ColoredBlock colored in RuleContext.BlocksOf(quilt))
             {
@@ -87,15 +91,17 @@ public sealed class PP0238_BiasOnOuterEdge : CheckingRule
     }
 
     private static bool IsAtTheEdge(Quilt quilt, ColoredBlock block) =>
-        quilt.Places.Any(p =>
-            // On point a block meets the edge with a corner only.
-            p.Block == block
-            && !p.Frame.OnPoint
-            && (
-                p.Place.X == Length.Zero
-                || p.Place.Y == Length.Zero
-                || p.Place.Right == quilt.Width
-                || p.Place.Bottom == quilt.Height
-            )
-        );
+        quilt
+            .AllBlocks()
+            .Any(p =>
+                // On point a block meets the edge with a corner only.
+                p.Block == block
+                && !p.Frame.OnPoint
+                && (
+                    p.Place.X == Length.Zero
+                    || p.Place.Y == Length.Zero
+                    || p.Place.Right == quilt.Width
+                    || p.Place.Bottom == quilt.Height
+                )
+            );
 }

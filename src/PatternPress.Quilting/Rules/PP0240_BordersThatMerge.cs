@@ -1,4 +1,5 @@
 using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Resolving;
 using PatternPress.Source.Diagnostics;
 
 namespace PatternPress.Quilting.Rules;
@@ -11,29 +12,37 @@ public sealed class PP0240_BordersThatMerge : CheckingRule
 
     public override IEnumerable<Finding> Check(RuleContext context)
     {
-        foreach (SizeDesign size in context.Pattern.Sizes)
+        foreach (Quilt quilt in context.Quilts)
         {
-            for (int i = 1; i < size.Quilt.Borders.Length; i++)
+            for (int i = 1; i < quilt.Borders.Length; i++)
             {
-                BorderDesign inner = size.Quilt.Borders[i - 1],
-                    outer = size.Quilt.Borders[i];
-                // Corner squares set the two apart.
+                Border inner = quilt.Borders[i - 1],
+                    outer = quilt.Borders[i];
+                // What is in the corners sets the two apart; a coping strip may hide beside a border of its fabric.
                 bool apart =
-                    inner.Corners == BorderCorners.Squares
-                    || outer.Corners == BorderCorners.Squares;
-                if (inner.Fabric.Value == outer.Fabric.Value && !apart)
+                    HasCorners(inner) || HasCorners(outer) || inner.IsCoping || outer.IsCoping;
+                if (
+                    outer.Design.Fabric is { } fabric
+                    && inner.Design.Fabric?.Value == fabric.Value
+                    && !apart
+                )
                 {
                     yield return FindIn(
-                        size.Key,
-                        outer.Span,
-                        $"borders {i} and {i + 1} are both of fabric \"{outer.Fabric.Value}\" and look like one",
+                        quilt.Size.Key,
+                        outer.Design.Span,
+                        $"borders {inner.Number} and {outer.Number} are both of fabric \"{fabric.Value}\" and look like one",
                         "the same fabric again",
                         "",
-                        hint: $"make it one border of {Wording.Measure(inner.Width + outer.Width)}, or choose another fabric",
-                        others: new Label(inner.Span, "the border inside it")
+                        hint: inner.Widths.Even is { } one && outer.Widths.Even is { } two
+                            ? $"make it one border of {Wording.Measure(one + two)}, or choose another fabric"
+                            : "make it one border, or choose another fabric",
+                        others: new Label(inner.Design.Span, "the border inside it")
                     );
                 }
             }
         }
     }
+
+    private static bool HasCorners(Border border) =>
+        border.Design.Corners is BorderCorners.Squares or BorderCorners.Blocks;
 }

@@ -15,11 +15,30 @@ public sealed class PP0243_KeyOfAnotherSetting : ReadingRule
     /// <param name="key">Its key: "triangles".</param>
     /// <param name="setting">The quilt's setting.</param>
     /// <param name="other">The setting that has a place for it.</param>
-    public static Diagnostic Found(Span place, string key, string setting, string other) =>
+    /// <param name="said">The key that names the setting: "setting", or "center" of a medallion.</param>
+    public static Diagnostic Found(
+        Span place,
+        string key,
+        string setting,
+        string other,
+        string said = "setting"
+    )
+    {
+        string whole = said == "setting" ? "quilt" : said;
+        return Instance.Report(
+            place,
+            $"a {whole} set {setting} has no {key}",
+            $"only a {whole} set {other} has {key}",
+            hint: $"leave {key} out, or write {said}: {other}"
+        );
+    }
+
+    /// <summary>A key of a medallion in another setting.</summary>
+    public static Diagnostic OfMedallion(Span place, string key, string setting) =>
         Instance.Report(
             place,
             $"a quilt set {setting} has no {key}",
-            $"only a quilt set {other} has {key}",
-            hint: $"leave {key} out, or write setting: {other}"
+            "only a medallion has a center and rounds",
+            hint: $"leave {key} out, or write setting: medallion"
         );
 }

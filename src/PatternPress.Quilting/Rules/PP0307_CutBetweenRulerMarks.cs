@@ -95,6 +95,9 @@ public sealed class PP0307_CutBetweenRulerMarks : CheckingRule
     private static bool IsTrimmed(SizeMaking size, CutPurpose purpose) =>
         // The edge of the quilt's middle is trimmed when it is squared.
         purpose is CutPurpose.SettingTriangle
+        // The quilt is trimmed to size with its coping strip on.
+        || purpose is CutPurpose.Border strip
+            && size.Quilt.Borders.Any(b => b.Number == strip.Number && b.IsCoping)
         || purpose is CutPurpose.UnitPiece piece
             && size.Units.Any(u => u.Class.Label == piece.Unit && u.Recipe.Trim);
 }

@@ -28,28 +28,32 @@ public sealed class PP0314_SlenderPieces : CheckingRule
                 foreach (BlockUnit unit in block.Units)
                 {
                     UnitDesign design = unit.Region.Design;
-                    Length narrowest = Narrowest(unit.Drawn.Form);
-                    if (narrowest < _least && seen.Add((block.Key, design.Letter)))
+                    Length least = Narrowest(unit.Drawn.Form);
+                    if (least < _least && seen.Add((block.Key, design.Letter)))
                     {
                         yield return FindIn(
                             quilt.Size.Key,
                             design.Span,
                             $"unit \"{design.Letter}\" of block \"{block.Key}\" has very narrow patches",
                             $"a {unit.Drawn.Form.Kind.Name}",
-                            $"{Wording.Measure(narrowest)} finished",
+                            $"{Wording.Measure(least)} finished",
                             hint: "use a larger block, or a coarser grid"
                         );
                     }
                 }
             }
-            foreach (Border border in quilt.Borders.Where(b => b.Design.Width < _least))
+            foreach (Border border in quilt.Borders)
             {
+                if (border.Widths.Different().Min() is var narrowest && narrowest >= _least)
+                {
+                    continue;
+                }
                 yield return FindIn(
                     quilt.Size.Key,
                     border.Design.Span,
                     $"border {border.Number} is very narrow",
                     "this border",
-                    $"{Wording.Measure(border.Design.Width)} finished",
+                    $"{Wording.Measure(narrowest)} finished",
                     hint: "make it wider, or use a flat piping and say so in the notes"
                 );
             }

@@ -53,7 +53,7 @@ public sealed class PP0316_DirectionalPrintTurned : CheckingRule
     }
 
     private static IEnumerable<(ColoredBlock Block, int Quarters)> Turned(Quilt quilt) =>
-        quilt.Places.Select(p => (p.Block, p.Turn.Quarters)).Distinct();
+        quilt.AllBlocks().Select(p => (p.Block, p.Turn.Quarters)).Distinct();
 
     private static IEnumerable<(string Fabric, int Quarters)> Pieces(ColoredBlock block)
     {

@@ -6,7 +6,14 @@ namespace PatternPress.Quilting.Settings;
 public static class SettingCatalog
 {
     public static ImmutableArray<Setting> All { get; } =
-    [new Straight(), new OnPoint(), new InSections(), new Strippy(), new Staggered()];
+    [
+        new Straight(),
+        new OnPoint(),
+        new InSections(),
+        new Strippy(),
+        new Staggered(),
+        new Medallion(),
+    ];
 
     public static Setting? Find(string keyword) =>
         All.FirstOrDefault(setting => setting.Keyword == keyword);

@@ -28,7 +28,7 @@ internal static class SettingNeeds
             {
                 Need(
                     PP0260_NoGrid.Found(
-                        design.Setting.Span,
+                        design.FieldSetting.Span,
                         design.Columns is not null ? "rows"
                             : design.Rows is not null ? "columns"
                             : "columns and rows"
@@ -70,7 +70,7 @@ internal static class SettingNeeds
         }
         if (setting.StandsOnPoint && design.Triangles is null)
         {
-            Need(PP0242_NoTriangles.Found(design.Setting.Span));
+            Need(PP0242_NoTriangles.Found(design.FieldSetting.Span));
         }
         if (design.Triangles is { Float.Sign: > 0 } triangles && design.Sashing is { } sashing)
         {
@@ -82,7 +82,15 @@ internal static class SettingNeeds
         {
             if (place is { } span)
             {
-                Need(PP0243_KeyOfAnotherSetting.Found(span, key, setting.Keyword, other));
+                Need(
+                    PP0243_KeyOfAnotherSetting.Found(
+                        span,
+                        key,
+                        setting.Keyword,
+                        other,
+                        design.CenterSetting is null ? "setting" : "center"
+                    )
+                );
             }
         }
 

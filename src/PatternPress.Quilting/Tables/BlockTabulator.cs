@@ -23,7 +23,7 @@ internal static class BlockTabulator
             quilt.Sashes.IsEmpty || quilt.Order is not null ? null : quilt.Size.Quilt.Sashing;
         return new PlacementChart(
             size.Key,
-            quilt.Size.Quilt.Setting.Value,
+            quilt.Size.Quilt.FieldSetting.Value,
             quilt.Order is not null
                 ? []
                 :

@@ -10,25 +10,32 @@ namespace PatternPress.Quilting.Tables;
 public sealed record BorderRow(int Number, ImmutableArray<BorderCell?> BySize);
 
 /// <param name="Name">The designer's name for it; may be null.</param>
-/// <param name="Corners">Which strips are sewn first, or corner squares.</param>
-/// <param name="FinishedWidth">Of the border.</param>
+/// <param name="Corners">Which strips are sewn first, or what is in the corners.</param>
+/// <param name="Widths">Finished, of the border on its four sides.</param>
 /// <param name="InsideWidth">Finished width of what it goes round.</param>
 /// <param name="InsideHeight">Finished height of what it goes round.</param>
 /// <param name="OutsideWidth">Finished width with the border on.</param>
 /// <param name="OutsideHeight">Finished height with the border on.</param>
-/// <param name="Parts">In the order they are sewn.</param>
+/// <param name="Parts">Strips and corner squares, in the order they are sewn.</param>
 /// <param name="Joined">How strips are joined, where a part is longer than the fabric is wide.</param>
 public sealed record BorderCell(
     string? Name,
     BorderCorners Corners,
-    Length FinishedWidth,
+    BorderWidths Widths,
     Length InsideWidth,
     Length InsideHeight,
     Length OutsideWidth,
     Length OutsideHeight,
     ImmutableArray<BorderPartRow> Parts,
     ImmutableArray<JoinedRow> Joined
-);
+)
+{
+    /// <summary>Rows of blocks and corner blocks, in the order they are sewn.</summary>
+    public ImmutableArray<BorderBlocksRow> Rows { get; init; } = [];
+
+    /// <summary>Whether it is a strip that makes the blocks of the next border come out.</summary>
+    public bool IsCoping { get; init; }
+}
 
 /// <summary>The strips of one border that are alike.</summary>
 /// <param name="Part">Sides, top and bottom, or corner squares.</param>
@@ -43,4 +50,19 @@ public sealed record BorderPartRow(
     Length Width,
     Length Length,
     bool Joined
+);
+
+/// <summary>The rows of blocks of one border that are alike, or its corner blocks.</summary>
+/// <param name="Part">Sides, top and bottom, or corners.</param>
+/// <param name="Count">How many such rows there are; of corners how many blocks.</param>
+/// <param name="Blocks">From the left end of the row, seen with its outer edge up; of corners the block that is in all four, as
+/// it lies in the upper left one.</param>
+/// <param name="Width">Width of the row as sewn, seams at both edges included.</param>
+/// <param name="Length">Length of the row as sewn, seams at both ends included.</param>
+public sealed record BorderBlocksRow(
+    BorderPart Part,
+    int Count,
+    ImmutableArray<PlacementCell> Blocks,
+    Length Width,
+    Length Length
 );

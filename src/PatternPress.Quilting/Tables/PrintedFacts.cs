@@ -468,7 +468,17 @@ public static class PrintedFacts
                     row.BySize,
                     cell =>
                     {
-                        Measure("finished width", cell.FinishedWidth);
+                        if (cell.Widths.Even is { } even)
+                        {
+                            Measure("finished width", even);
+                        }
+                        else
+                        {
+                            Measure("finished width left", cell.Widths.Left);
+                            Measure("finished width top", cell.Widths.Top);
+                            Measure("finished width right", cell.Widths.Right);
+                            Measure("finished width bottom", cell.Widths.Bottom);
+                        }
                         Measure("inside width", cell.InsideWidth);
                         Measure("inside height", cell.InsideHeight);
                         Measure("outside width", cell.OutsideWidth);
@@ -482,6 +492,32 @@ public static class PrintedFacts
                             Count($"{word} count", part.Count);
                             Measure($"{word} width", part.Width);
                             Measure($"{word} length", part.Length);
+                        }
+                        foreach (BorderBlocksRow row in cell.Rows)
+                        {
+                            string word = PurposeText.Word(row.Part);
+                            Count($"{word} rows", row.Count);
+                            Measure($"{word} row width", row.Width);
+                            Measure($"{word} row length", row.Length);
+                            foreach (
+                                (string block, int count) in row.Blocks.CountBy(b =>
+                                    NameOf(b.Coloring, b.Number)
+                                )
+                            )
+                            {
+                                Count($"{word} row, blocks {block}", count);
+                            }
+                            Text(
+                                $"{word} row",
+                                string.Join(
+                                    ", ",
+                                    row.Blocks.Select(b =>
+                                        b.Turn.Quarters == 0
+                                            ? NameOf(b.Coloring, b.Number)
+                                            : $"{NameOf(b.Coloring, b.Number)} turned {b.Turn.Degrees}"
+                                    )
+                                )
+                            );
                         }
                         foreach (JoinedRow joined in cell.Joined)
                         {

@@ -53,6 +53,10 @@ public static class PurposeText
             BorderPart.Sides => "sides",
             BorderPart.TopAndBottom => "top and bottom",
             BorderPart.Joined => "strips, to join",
+            BorderPart.Left => "left",
+            BorderPart.Right => "right",
+            BorderPart.Top => "top",
+            BorderPart.Bottom => "bottom",
             _ => "corners",
         };
 }

@@ -601,7 +601,17 @@ public sealed class TablesJson
                 {
                     Text("name", name);
                 }
-                Measure("finishedWidth", cell.FinishedWidth);
+                if (cell.Widths.Even is { } even)
+                {
+                    Measure("finishedWidth", even);
+                }
+                else
+                {
+                    Measure("leftWidth", cell.Widths.Left);
+                    Measure("topWidth", cell.Widths.Top);
+                    Measure("rightWidth", cell.Widths.Right);
+                    Measure("bottomWidth", cell.Widths.Bottom);
+                }
                 Measure("insideWidth", cell.InsideWidth);
                 Measure("insideHeight", cell.InsideHeight);
                 Measure("outsideWidth", cell.OutsideWidth);
@@ -619,7 +629,29 @@ public sealed class TablesJson
                         Measure("length", part.Length);
                     }
                 );
+                if (!cell.Rows.IsEmpty)
+                {
+                    Array("rows", cell.Rows, BorderBlocks);
+                }
                 Array("joined", cell.Joined, Joined);
+            }
+        );
+    }
+
+    private void BorderBlocks(BorderBlocksRow row)
+    {
+        Text("part", PurposeText.Word(row.Part));
+        Count("count", row.Count);
+        Measure("width", row.Width);
+        Measure("length", row.Length);
+        Array(
+            "blocks",
+            row.Blocks,
+            cell =>
+            {
+                Text("coloring", cell.Coloring);
+                Count("number", cell.Number);
+                Count("turn", cell.Turn.Degrees);
             }
         );
     }

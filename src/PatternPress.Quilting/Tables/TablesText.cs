@@ -413,12 +413,18 @@ public sealed class TablesText
                 string parts = string.Join(
                     ", then ",
                     cell.Parts.Select(part =>
-                        $"{PurposeText.Word(part.Part)} {part.Count} {part.Cut} {Size(part.Width, part.Length)}"
-                    )
+                            $"{PurposeText.Word(part.Part)} {part.Count} {part.Cut} {Size(part.Width, part.Length)}"
+                        )
+                        .Concat(
+                            cell.Rows.Select(row =>
+                                $"{PurposeText.Word(row.Part)} {row.Count} of {Blocks(row)} {Size(row.Width, row.Length)}"
+                            )
+                        )
                 );
-                string name = cell.Name is null ? "" : $" ({cell.Name})";
+                string name = cell.Name is null ? "" : $" ({cell.Name})",
+                    coping = cell.IsCoping ? " coping" : "";
                 _text.Append(
-                    $"{_tables.Sizes[i].Key}{name}: {L(cell.FinishedWidth)} around {Size(cell.InsideWidth, cell.InsideHeight)} gives {Size(cell.OutsideWidth, cell.OutsideHeight)}: {parts}\n"
+                    $"{_tables.Sizes[i].Key}{name}:{coping} {Widths(cell.Widths)} around {Size(cell.InsideWidth, cell.InsideHeight)} gives {Size(cell.OutsideWidth, cell.OutsideHeight)}: {parts}\n"
                 );
                 foreach (JoinedRow joined in cell.Joined)
                 {
@@ -426,6 +432,35 @@ public sealed class TablesText
                 }
             }
         }
+    }
+
+    private string Widths(Model.BorderWidths widths) =>
+        widths.Even is { } even
+            ? L(even)
+            : $"left {L(widths.Left)} top {L(widths.Top)} right {L(widths.Right)} bottom {L(widths.Bottom)}";
+
+    // "12 × L1, L2 turned 90".
+    private static string Blocks(BorderBlocksRow row)
+    {
+        var runs = new List<(string Block, int Count)>();
+        foreach (PlacementCell cell in row.Blocks)
+        {
+            string block =
+                (cell.Number == 1 ? cell.Coloring : $"{cell.Coloring} number {cell.Number}")
+                + (cell.Turn.Quarters == 0 ? "" : $" turned {cell.Turn.Degrees}");
+            if (runs.Count > 0 && runs[^1].Block == block)
+            {
+                runs[^1] = (block, runs[^1].Count + 1);
+            }
+            else
+            {
+                runs.Add((block, 1));
+            }
+        }
+        return string.Join(
+            ", ",
+            runs.Select(run => run.Count == 1 ? run.Block : $"{run.Count} × {run.Block}")
+        );
     }
 
     private string Joined(JoinedRow joined) =>

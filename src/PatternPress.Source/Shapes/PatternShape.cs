@@ -203,6 +203,22 @@ public sealed class PatternShape
                     )
                 ),
                 new Key(
+                    "coping-least",
+                    Measure(
+                        "the least width of a coping strip",
+                        "The narrowest coping strip inside a border of blocks, finished.",
+                        "1/2 in"
+                    )
+                ),
+                new Key(
+                    "coping-most",
+                    Measure(
+                        "the greatest width of a coping strip",
+                        "The widest coping strip inside a border of blocks, finished.",
+                        "4 in"
+                    )
+                ),
+                new Key(
                     "triangle-oversize",
                     Measure(
                         "the triangles' oversize",
@@ -651,6 +667,22 @@ public sealed class PatternShape
                     )
                 ),
                 new Key(
+                    "center",
+                    new ChoiceShape(
+                        "a setting",
+                        "How the blocks in the center of a medallion are set.",
+                        words.Settings.Remove("medallion")
+                    )
+                ),
+                new Key(
+                    "rounds",
+                    new ListShape(
+                        "a list of rounds",
+                        "The rounds of a medallion, from its center out: borders that a size may have more or fewer of.",
+                        Border()
+                    )
+                ),
+                new Key(
                     "binding",
                     new EitherShape(
                         "the binding",
@@ -799,25 +831,94 @@ public sealed class PatternShape
     private MapShape Border() =>
         new(
             "a border",
-            "One border, its strips all of one fabric.",
+            "One border: strips of one fabric, or blocks in a row along each side.",
             [
                 new Key(
                     "width",
-                    Measure("a finished width", "Finished width of the border.", "2"),
-                    Required: true
+                    Measure(
+                        "a finished width",
+                        "Finished width of the border. Blocks are made to it.",
+                        "2"
+                    )
                 ),
-                new Key("fabric", fabricName, Required: true),
+                new Key("sides", BorderSides()),
+                new Key("fabric", fabricName),
+                new Key(
+                    "blocks",
+                    Text(
+                        "the blocks of a border",
+                        "Colorings that repeat along each side, drawn as they lie along the top; the other sides are turned.",
+                        "L1 L2"
+                    )
+                ),
+                new Key(
+                    "middle",
+                    Text(
+                        "a coloring",
+                        "A block that stands once, in the middle of each side.",
+                        "M1"
+                    )
+                ),
+                new Key(
+                    "after-middle",
+                    Text(
+                        "the blocks after the middle",
+                        "Colorings that repeat from the middle of each side on; without them those before it, backwards.",
+                        "L2 L1"
+                    )
+                ),
+                new Key("coping", Coping()),
                 new Key(
                     "corners",
                     Text(
                         "corners",
-                        $"How the border turns its corners: {string.Join(", ", words.Corners)}; squares name their fabric.",
+                        $"How the border turns its corners: {string.Join(", ", words.Corners)}; squares name their fabric, blocks their coloring.",
                         [.. words.Corners]
                     )
                 ),
                 new Key(
                     "name",
                     Text("a border's name", "What the booklet calls it.", "inner border")
+                ),
+            ]
+        );
+
+    private static MapShape BorderSides()
+    {
+        return new(
+            "the sides of a border",
+            "Finished widths of a border that is not as wide on all sides. A side without one is as wide as width says; without width it has no border.",
+            [Side("left"), Side("top"), Side("right"), Side("bottom")]
+        );
+
+        static Key Side(string side) =>
+            new(side, Measure("a finished width", $"Finished width of the border, {side}.", "4"));
+    }
+
+    private EitherShape Coping() =>
+        new(
+            "a coping strip",
+            "A plain border inside one of blocks, whose width is computed so that the blocks come out: its fabric, or its fabric and limits.",
+            [
+                fabricName,
+                new MapShape(
+                    "a coping strip",
+                    "The fabric of a coping strip and how wide it may be.",
+                    [
+                        new Key("fabric", fabricName, Required: true),
+                        new Key(
+                            "at-least",
+                            Measure("a finished width", "The narrowest it may be, finished.", "1")
+                        ),
+                        new Key(
+                            "at-most",
+                            Measure("a finished width", "The widest it may be, finished.", "3")
+                        ),
+                        new Key(
+                            "name",
+                            Text("a border's name", "What the booklet calls it.", "spacer")
+                        ),
+                    ]
                 ),
             ]
         );
@@ -843,6 +944,14 @@ public sealed class PatternShape
                     new Key(
                         "block",
                         Measure("a block size", "Finished size of the blocks at this size.", "9")
+                    ),
+                    new Key(
+                        "rounds",
+                        Text(
+                            "a count of rounds",
+                            "How many rounds of a medallion this size has, from the center; all without a word.",
+                            "3"
+                        )
                     ),
                     new Key(
                         "map",

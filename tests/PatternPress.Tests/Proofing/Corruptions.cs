@@ -46,6 +46,8 @@ internal sealed class Corruptions
         "Units.Rows.Fabrics",
         "StripSets.Roles",
         "Borders.BySize.Parts",
+        "Borders.BySize.Rows",
+        "BySize.Rows.Blocks",
     ];
 
     private static readonly Length Eighth = Length.FromInches(0, 1, 8);

@@ -36,20 +36,7 @@ internal sealed class FlatQuilt
             new Dictionary<(string, Length, Length, int, bool), ImmutableArray<FlatPatch>>();
         for (int i = 0; i < quilt.Places.Length; i++)
         {
-            BlockPlace place = quilt.Places[i];
-            ColoredBlock block = place.Block;
-            bool onPoint = place.Frame.OnPoint;
-            var key = (block.Key, block.Width, block.Height, place.Turn.Quarters, onPoint);
-            if (!known.TryGetValue(key, out ImmutableArray<FlatPatch> shared))
-            {
-                shared = PatchesOf(block, place.Turn, onPoint);
-                known.Add(key, shared);
-            }
-            Spot by = ToSpot(place.Frame.ToQuilt(place.Place.UpperLeft));
-            foreach (FlatPatch patch in shared)
-            {
-                patches.Add(patch with { By = by, Place = i });
-            }
+            Add(quilt.Places[i], i);
         }
         foreach (Sash sash in quilt.Sashes)
         {
@@ -74,12 +61,33 @@ internal sealed class FlatQuilt
                     )
                 );
             }
+            foreach (BorderBlock block in border.Blocks)
+            {
+                Add(block.Place, Border);
+            }
         }
         return new FlatQuilt(
             patches,
             quilt.Width.Inches.ToDouble(),
             quilt.Height.Inches.ToDouble()
         );
+
+        void Add(BlockPlace place, int at)
+        {
+            ColoredBlock block = place.Block;
+            bool onPoint = place.Frame.OnPoint;
+            var key = (block.Key, block.Width, block.Height, place.Turn.Quarters, onPoint);
+            if (!known.TryGetValue(key, out ImmutableArray<FlatPatch> shared))
+            {
+                shared = PatchesOf(block, place.Turn, onPoint);
+                known.Add(key, shared);
+            }
+            Spot by = ToSpot(place.Frame.ToQuilt(place.Place.UpperLeft));
+            foreach (FlatPatch patch in shared)
+            {
+                patches.Add(patch with { By = by, Place = at });
+            }
+        }
     }
 
     /// <summary>A block by itself, its upper left corner at the origin.</summary>

@@ -74,6 +74,11 @@ internal static class NeighborFinder
                     new(piece.Place, $"border {border.Number}", faces.Of(piece.Place, piece.Fabric))
                 );
             }
+            foreach (BorderBlock block in border.Blocks)
+            {
+                BlockPlace place = block.Place;
+                tiles.Add(new(place.Place, NameOf(place.Block), faces.Of(place)));
+            }
         }
         return tiles;
     }
@@ -107,7 +112,12 @@ internal static class NeighborFinder
             foreach (BorderPiece piece in quilt.Borders[0].Pieces)
             {
                 Patch patch = new(piece.Outline, piece.Fabric);
-                all.Add(([.. Edge.Of(patch)], "border 1", false));
+                all.Add(([.. Edge.Of(patch)], $"border {quilt.Borders[0].Number}", false));
+            }
+            foreach (BorderBlock block in quilt.Borders[0].Blocks)
+            {
+                List<Edge> edges = [.. block.Place.Patches().SelectMany(Edge.Of)];
+                all.Add((edges, NameOf(block.Place.Block), false));
             }
         }
         (double Left, double Top, double Right, double Bottom)[] bounds =

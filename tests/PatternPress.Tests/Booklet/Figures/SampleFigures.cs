@@ -35,6 +35,9 @@ internal static class SampleFigures
     private static readonly Quilt ManyStars = SampleQuilts.Stars(7, 8);
     private static readonly Quilt Pinwheels = SampleQuilts.Pinwheels(4, 3);
     private static readonly Quilt Scraps = SampleQuilts.Scraps(9, 8);
+    private static readonly Quilt Medallion = PatternPress
+        .Tests.Proofing.Proofs.OfCase("medallion")
+        .Drawing[1];
 
     private static readonly ConcurrentDictionary<(Quilt, FigureStyle), Palette> Palettes = new();
 
@@ -192,8 +195,17 @@ internal static class SampleFigures
         yield return Of("rows", Stars, 400, 420, RowAssembly.Draw);
         yield return Of("rows, many", ManyStars, 504, 600, RowAssembly.Draw);
         yield return Of("rows, no sashing", Pinwheels, 300, 300, RowAssembly.Draw);
-        yield return Of("borders", Stars, 330, 380, BorderSequence.Draw);
-        yield return Of("borders, top first", Scraps, 240, 300, BorderSequence.Draw);
+        yield return Of("borders", Stars, 330, 380, InOrder);
+        yield return Of("borders of blocks", Medallion, 420, 420, InOrder);
+        yield return Of(
+            "rows of blocks",
+            Medallion,
+            420,
+            200,
+            (quilt, palette, room) =>
+                BorderRows.Draw(quilt.Borders.First(b => b.IsPieced), palette, room)
+        );
+        yield return Of("borders, top first", Scraps, 240, 300, InOrder);
         yield return Of(
             "border measure",
             Stars,
@@ -363,4 +375,7 @@ internal static class SampleFigures
             string[] labels = [.. block.Units.Select(u => u.Drawn.Form.RoleCount > 1 ? "1a" : "")];
             return BlockExploded.Draw(colored, labels, pressing, q.Pattern, p, r);
         };
+
+    private static Picture InOrder(Quilt quilt, Palette palette, FigureRoom room) =>
+        BorderSequence.Draw(quilt, palette, room);
 }

@@ -301,14 +301,14 @@ internal static class SampleQuilts
         {
             (Length width, string fabric, BorderCorners corners) = borders[i];
             var design = new BorderDesign(
-                width,
+                new BorderWidths(width),
                 new(fabric, Span.None),
                 corners,
                 corners == BorderCorners.Squares ? new(fabrics[0].Key, Span.None) : null,
                 null,
                 Span.None
             );
-            var border = new Border(i + 1, design, inside, []);
+            var border = new Border(i + 1, design, inside, new BorderWidths(width), []);
             drawn.Add(border with { Pieces = PiecesOf(border, corners, fabric, fabrics[0].Key) });
             inside = border.Outside;
         }
@@ -381,7 +381,7 @@ internal static class SampleQuilts
     {
         Rect i = border.Inside,
             o = border.Outside;
-        Length w = border.Design.Width;
+        Length w = border.Widths.Left;
         bool sidesFull = corners == BorderCorners.TopFirst,
             topFull = corners == BorderCorners.SidesFirst;
         Length sideY = sidesFull ? o.Y : i.Y,

@@ -104,7 +104,7 @@ public sealed class PatternReaderTests
         other.Quilt.Sashing!.Width.ShouldBe(Length.FromInches(1, 1, 2));
         other.Quilt.Sashing.Fabric.Value.ShouldBe("A");
         other.Quilt.Sashing.Cornerstones!.Value.Value.ShouldBe("B");
-        other.Quilt.Borders.Select(b => b.Fabric.Value).ShouldBe(["C", "D"]);
+        other.Quilt.Borders.Select(b => b.Fabric!.Value.Value).ShouldBe(["C", "D"]);
         other.Quilt.Borders[1].Corners.ShouldBe(BorderCorners.Squares);
         other.Quilt.Borders[1].CornerFabric!.Value.Value.ShouldBe("A");
         other.Quilt.Binding!.Fabric.Value.ShouldBe("C");
