@@ -68,9 +68,9 @@ public sealed class Prover(ImmutableArray<Quilt> drawing)
     [
         CountStep.Do,
         UnitStep.Do,
-        TemplateStep.Do,
         BlockStep.Do,
         LayoutStep.Do,
+        TemplateStep.Do,
         BorderStep.Do,
         BindingStep.Do,
         CutStep.Do,

@@ -55,6 +55,9 @@ internal sealed class Workbench
     /// <summary>Shapes of the templates that pieces are cut around, by the piece; null where the way of making it knows none.</summary>
     public Dictionary<string, NeededTemplate?> TemplatesNeeded { get; } = [];
 
+    /// <summary>How many pieces a strip or rectangle is cut into around a template, where that is not its own number.</summary>
+    public Dictionary<string, long> TemplatePieces { get; } = [];
+
     /// <summary>The field inside all borders as sewn; null where it could not be.</summary>
     public (Length Width, Length Height)? Field { get; set; }
 

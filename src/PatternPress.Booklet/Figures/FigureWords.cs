@@ -48,6 +48,13 @@ internal static class FigureWords
     /// <summary>"Row 1: L1, L2 turned a quarter to the right, L1."</summary>
     public static IEnumerable<string> Rows(Quilt quilt) =>
         quilt.Order is not null ? Sections(quilt)
+        : quilt.Places.IsEmpty
+            ? quilt
+                .Pieces.GroupBy(p => p.Row)
+                .OrderBy(row => row.Key)
+                .Select(row =>
+                    $"Row {row.Key + 1}: {Runs([.. row.OrderBy(p => p.Column).Select(p => p.Fabric)])}."
+                )
         : quilt.OnPoint
             ? quilt
                 .Rows.Where(row => row.Kind == LayoutRowKind.Blocks)
@@ -571,7 +578,7 @@ internal static class FigureWords
     {
         if (quilt.Places.IsEmpty)
         {
-            return "";
+            return $"{Count(quilt.Size.Rows, "row")} of {PatchNames(quilt)}, {quilt.Size.Columns} in each with the ends cut off: {List([.. quilt.Pieces.GroupBy(p => p.Fabric).Select(g => $"{g.Count()} in {Fabric(quilt, g.Key)}")])}";
         }
         // Blocks of the borders are told with their borders.
         var counts = (quilt with { Borders = [] }).BlockCounts().ToList();
@@ -588,6 +595,14 @@ internal static class FigureWords
             ? $"{grid}: {List([.. counts.Select(c => $"{c.Count} of {c.Block.Key} ({Describe(c.Block, quilt.Pattern)})")])}"
             : $"{grid} in {counts.Count} colorings: {List([.. counts.Select(c => $"{c.Count} of {c.Block.Key}")])}";
     }
+
+    private static string PatchNames(Quilt quilt) =>
+        quilt.Size.Quilt.Patch?.Shape switch
+        {
+            PatchShape.Diamond => "diamonds",
+            PatchShape.Hexagon => "half hexagons",
+            _ => "triangles",
+        };
 
     private static string Sashing(Quilt quilt)
     {

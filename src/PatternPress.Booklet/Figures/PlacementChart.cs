@@ -43,7 +43,10 @@ public static class PlacementChart
         ImmutableArray<string> fabrics = FabricLegend.FabricsOf(quilt);
         double legend = FabricLegend.HeightFor(fabrics, palette, room.Width.Value, uses);
         double gutterX =
-                LabelSize.Width(Digits(quilt.Places.Select(p => p.Row)), style.Large.Value) + 6,
+                LabelSize.Width(
+                    Digits(quilt.Places.Select(p => p.Row).Concat(quilt.Pieces.Select(p => p.Row))),
+                    style.Large.Value
+                ) + 6,
             below = quilt.OnPoint ? (style.Large.Value * LabelSize.Capital) + 6 : 0,
             gutterY = (style.Large.Value * LabelSize.Capital) + 6,
             edge = style.Bold.Value / 2;
@@ -211,6 +214,14 @@ public static class PlacementChart
             string text = Number(row.Key);
             double half = LabelSize.Width(text, size) / 2,
                 y = quiltBox.Y + (box.Center.Y * scale);
+            draft.TryLabel(text, [new(quiltBox.X - away - half, y)], style.Large);
+            draft.TryLabel(text, [new(quiltBox.Right + away + half, y)], style.Large);
+        }
+        foreach (var row in quilt.Pieces.Where(p => p.IsPatch).GroupBy(p => p.Row))
+        {
+            string text = Number(row.Key);
+            double half = LabelSize.Width(text, size) / 2,
+                y = quiltBox.Y + (FlatQuilt.ToBox(row.First().Shape.Bounds).Center.Y * scale);
             draft.TryLabel(text, [new(quiltBox.X - away - half, y)], style.Large);
             draft.TryLabel(text, [new(quiltBox.Right + away + half, y)], style.Large);
         }

@@ -186,6 +186,10 @@ internal sealed class Assembly : Section
             i => RowSize(i, q => q.Places.Select(p => p.Place.Height), context)
         );
         table.Add(
+            labels["row-of-patches"],
+            i => RowSize(i, q => q.Pieces.Where(p => p.IsPatch).Select(p => p.Edge), context)
+        );
+        table.Add(
             labels["row-of-sashing"],
             i =>
                 RowSize(
@@ -434,6 +438,14 @@ internal sealed class Assembly : Section
     {
         SizeColumn column = context.Sizes[size];
         string counts = context.Labels.List(Counts(size, context));
+        if (!context.Tables.Patches.IsEmpty)
+        {
+            return context.Labels.Format(
+                "layout-line-patches",
+                context.Labels.Count("row-count", column.Down),
+                column.Across
+            );
+        }
         return context.Manuscript.Quilts[size].OnPoint
             ? context.Labels.Format(
                 "layout-line-point",

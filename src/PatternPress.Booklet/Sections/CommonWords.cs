@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Resolving;
 using PatternPress.Quilting.Tables;
 
 namespace PatternPress.Booklet.Sections;
@@ -42,6 +43,8 @@ internal static class CommonWords
             .With("cornerstones", tables.Placement.Any(p => p.Sashing is { Cornerstones: true }))
             .With("sashing_around", tables.Placement.Any(p => p.Sashing is { Around: true }))
             .With("on_point", !tables.Triangles.IsEmpty)
+            .With("patch", PatchShape(tables))
+            .With("true_scale", Sheet("templates", context))
             .With("colorings", tables.Blocks.Length)
             .With("sheets", Sheets(context))
             .With("placement", Sheet("placement", context))
@@ -53,6 +56,17 @@ internal static class CommonWords
             .With("directional", tables.Fabrics.Any(f => f.Directional))
             .With("baby", context.Sizes.Any(s => IsForBaby(s, context.Labels)));
     }
+
+    /// <summary>"triangle", "diamond" or "hexagon" in a one-patch quilt; null in others.</summary>
+    private static string? PatchShape(PrintedTables tables) =>
+        tables.Patches.IsEmpty
+            ? null
+            : tables.Patches[0].Kind switch
+            {
+                SettingPieceKind.Triangle or SettingPieceKind.TriangleEnd => "triangle",
+                SettingPieceKind.Diamond or SettingPieceKind.DiamondEnd => "diamond",
+                _ => "hexagon",
+            };
 
     /// <summary>Titles of the documents that come with this one.</summary>
     private static ImmutableArray<string> Sheets(SectionContext context) =>
@@ -71,7 +85,10 @@ internal static class CommonWords
     private static string? Sheet(string section, SectionContext context) =>
         context
             .Templates.Documents.Where(d =>
-                d.Key != context.Plan.Key && d.Title.Length > 0 && d.Sections.Contains(section)
+                d.Key != context.Plan.Key
+                && d.Title.Length > 0
+                && d.IsNeeded(context.Tables)
+                && d.Sections.Contains(section)
             )
             .Select(d => MarkdownText.Escape(d.Title))
             .FirstOrDefault();

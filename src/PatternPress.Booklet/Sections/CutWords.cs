@@ -39,6 +39,7 @@ internal static class CutWords
             CutPurpose.SettingTriangle triangle => labels[
                 triangle.Kind == SettingPieceKind.Side ? "side-triangles" : "corner-triangles"
             ],
+            CutPurpose.OnePatch patch => PatchName(patch.Kind, patch.Reversed, labels),
             CutPurpose.Border border => labels.Format(
                 border.Part switch
                 {
@@ -56,6 +57,22 @@ internal static class CutWords
             _ => labels["binding-strips"],
         };
     }
+
+    /// <summary>The name of the template of a piece: "T1"; empty for none.</summary>
+    public static string TemplateOf(string cut, SectionContext context) =>
+        context.Tables.Templates.FirstOrDefault(t => t.Cuts.Contains(cut))?.Name ?? "";
+
+    /// <summary>"triangles"; "end pieces, reversed".</summary>
+    public static string PatchName(SettingPieceKind kind, bool reversed, Labels labels) =>
+        labels[
+            kind switch
+            {
+                SettingPieceKind.Triangle => "patch-triangles",
+                SettingPieceKind.Diamond => "patch-diamonds",
+                SettingPieceKind.HalfHexagon => "patch-half-hexagons",
+                _ => reversed ? "patch-ends-reversed" : "patch-ends",
+            }
+        ];
 
     /// <summary>Whether two rows are the same piece of units of one number.</summary>
     public static bool IsSamePiece(CutRow a, CutRow b) =>
@@ -85,10 +102,8 @@ internal static class CutWords
             PieceCut.OnceDiagonally => labels["cut-once"],
             PieceCut.TwiceDiagonally => labels["cut-twice"],
             PieceCut.AcrossAtFortyFive => labels["cut-at-45"],
-            PieceCut.AroundTemplate => labels.Format(
-                "cut-around",
-                context.Tables.Templates.FirstOrDefault(t => t.Cuts.Contains(row.Id))?.Name
-            ),
+            PieceCut.AcrossAtSixty => labels["cut-across"],
+            PieceCut.AroundTemplate => labels.Format("cut-around", TemplateOf(row.Id, context)),
             _ => null,
         };
     }

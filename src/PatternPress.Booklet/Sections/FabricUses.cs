@@ -85,7 +85,15 @@ internal static class FabricUses
         )
         {
             yield return labels[
-                kind == SettingPieceKind.Side ? "use-side-triangles" : "use-corner-triangles"
+                kind switch
+                {
+                    SettingPieceKind.Side => "use-side-triangles",
+                    SettingPieceKind.Corner => "use-corner-triangles",
+                    SettingPieceKind.Triangle => "patch-triangles",
+                    SettingPieceKind.Diamond => "patch-diamonds",
+                    SettingPieceKind.HalfHexagon => "patch-half-hexagons",
+                    _ => "patch-ends",
+                }
             ];
         }
         foreach (

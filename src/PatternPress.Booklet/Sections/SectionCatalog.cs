@@ -17,6 +17,7 @@ public static class SectionCatalog
         new BeforeYouBegin(),
         new Cautions(),
         new Cutting(),
+        new Patches(),
         new Units(),
         new Blocks(),
         new Sorting(),

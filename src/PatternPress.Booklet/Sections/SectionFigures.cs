@@ -4,6 +4,7 @@ using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
+using PatternPress.Quilting.Settings;
 using PatternPress.Quilting.Tables;
 using PatternPress.Quilting.Techniques;
 using PatternPress.Typesetting;
@@ -446,6 +447,24 @@ public sealed class SectionFigures
         );
         return part?.Unit ?? part?.Cut ?? region.Design.Letter;
     }
+
+    /// <summary>How the pieces of a one-patch quilt are cut.</summary>
+    internal Figure PatchCutting(PatchRow row, int size, Points width, Points height) =>
+        Set(
+            UnitSketch.Draw(
+                PatchSketches.Cutting(
+                    row.Kind,
+                    row.Reversed,
+                    row.BySize[size]!.Finished,
+                    context.Sizes[size].Seam,
+                    context.Pattern.House.Ruler
+                ),
+                [row.Fabric],
+                _ => null,
+                palette.Value,
+                new FigureRoom(width, height)
+            )
+        );
 
     /// <summary>A template in true size.</summary>
     internal TrueScaleShape Template(

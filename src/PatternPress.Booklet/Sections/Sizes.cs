@@ -32,10 +32,13 @@ internal sealed class Sizes : Section
             i => numbers.Size(context.Sizes[i].Width, context.Sizes[i].Height)
         );
         table.Add(
-            labels["layout"],
+            labels[context.Tables.Patches.IsEmpty ? "layout" : "patch-layout"],
             i => context.Sizes[i].Across > 0 ? Layout(context.Sizes[i], labels) : null
         );
-        table.Add(labels["block-count"], i => $"{context.Sizes[i].Blocks}");
+        table.Add(
+            labels[context.Tables.Patches.IsEmpty ? "block-count" : "patch-count"],
+            i => $"{context.Sizes[i].Blocks}"
+        );
         var rows = new List<(string Name, string?[] BySize)>();
         foreach (
             IGrouping<string, BlockRow> block in context

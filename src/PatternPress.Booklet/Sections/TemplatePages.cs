@@ -56,13 +56,7 @@ internal sealed class TemplatePages : Section
                                         context.Fabric(FabricOf(template.Cuts[cut], context))?.Name
                                     )
                                 ),
-                                Cells.Small(
-                                    labels.Format(
-                                        "for-unit-piece",
-                                        template.Piece,
-                                        labels.Format("unit-called", template.Unit)
-                                    )
-                                )
+                                Cells.Small(PieceOf(template, labels))
                             )
                         ),
                     ],
@@ -75,6 +69,11 @@ internal sealed class TemplatePages : Section
         }
         return table.ToBlocks();
     }
+
+    private static string PieceOf(TemplateTable template, Labels labels) =>
+        template.Unit is { } unit
+            ? labels.Format("for-unit-piece", template.Piece, labels.Format("unit-called", unit))
+            : template.Piece;
 
     private static string FabricOf(string cut, SectionContext context) =>
         context.Tables.Cutting.FirstOrDefault(table => table.Rows.Any(row => row.Id == cut))?.Fabric
@@ -108,8 +107,7 @@ internal sealed class TemplatePages : Section
             }
             foreach (List<int> sizes in groups)
             {
-                string unit = labels.Format("unit-called", template.Unit);
-                string piece = labels.Format("for-unit-piece", template.Piece, unit);
+                string piece = PieceOf(template, labels);
                 var lines = new List<string> { piece };
                 string[] counts = [.. sizes.Select(size => CountsOf(template, size, context))];
                 if (sizes.Count <= MostLines && template.Cuts.Length <= MostFabrics)

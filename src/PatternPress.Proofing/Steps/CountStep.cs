@@ -19,6 +19,11 @@ internal static class CountStep
             "the house sews"
         );
         PlacementChart chart = bench.Tables.Placement[bench.Size];
+        if (chart.Setting == "one-patch")
+        {
+            // Its places hold patches, which are counted as they are laid out.
+            return;
+        }
         IEnumerable<(PlacementCell Cell, int Count)> cells = chart
             .Rows.SelectMany(row => row)
             .Select(cell => (cell, 1))

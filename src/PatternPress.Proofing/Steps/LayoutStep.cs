@@ -98,6 +98,25 @@ internal sealed class LayoutStep
             Wrong(Chart, "", "rows", "of unequal length", "rows must be alike to be sewn");
             return;
         }
+        bool onePatch = _chart.Setting == "one-patch";
+        if (
+            !Notes.Ok(onePatch || _bench.Tables.Patches.All(row => row.BySize[_bench.Size] is null))
+        )
+        {
+            Wrong("patches", "", "setting", _chart.Setting, "blocks leave no room for patches");
+        }
+        if (onePatch)
+        {
+            if (!Notes.Ok(_chart.Sashing is null))
+            {
+                Wrong(Chart, "", "sashing", "between the patches", "there is none");
+            }
+            if (PatchStep.Do(_bench, _chart, across) is { } patched)
+            {
+                Center(patched.Width, patched.Height);
+            }
+            return;
+        }
         if (!Notes.Ok(onPoint || _chart.Setting == "straight"))
         {
             Wrong(Chart, "", "setting", _chart.Setting, "the proof knows no such setting");

@@ -48,6 +48,7 @@ internal sealed class ReadStep
         step.Units();
         step.Sashing();
         step.Triangles();
+        step.Patches();
         step.Borders();
         step.Binding();
         step.CutRows();
@@ -136,6 +137,13 @@ internal sealed class ReadStep
                 {
                     Columns(TableIndex.Named(table), row.Label, row.BySize.Length);
                 }
+            }
+        }
+        foreach (PatchRow row in tables.Patches)
+        {
+            if (Lacks(row.BySize.Length))
+            {
+                Columns("patches", $"{row.Kind} {row.Fabric}", row.BySize.Length);
             }
         }
         foreach (TemplateTable template in tables.Templates)
@@ -517,6 +525,31 @@ internal sealed class ReadStep
         }
     }
 
+    private void Patches()
+    {
+        var seen = new HashSet<(SettingPieceKind, bool, string)>();
+        foreach (PatchRow row in Tables.Patches)
+        {
+            if (!_notes.Ok(seen.Add((row.Kind, row.Reversed, row.Fabric))))
+            {
+                Wrong(
+                    "patches",
+                    PurposeText.Word(row.Kind, row.Reversed),
+                    "fabric",
+                    row.Fabric,
+                    "it has a row already"
+                );
+            }
+            foreach (PatchCell? cell in row.BySize)
+            {
+                if (cell is not null)
+                {
+                    Purpose(cell.Cut, new CutPurpose.OnePatch(row.Kind, row.Reversed));
+                }
+            }
+        }
+    }
+
     private void Borders()
     {
         int last = 0;
@@ -630,7 +663,7 @@ internal sealed class ReadStep
     // Pieces of units are looked at where they are sewn.
     private void Treatment(string table, CutRow row)
     {
-        if (row.Purpose is CutPurpose.UnitPiece)
+        if (row.Purpose is CutPurpose.UnitPiece or CutPurpose.OnePatch)
         {
             return;
         }

@@ -52,9 +52,10 @@ internal static class TemplateStep
 
         void Piece(TemplateTable template, TemplateCell cell, string cut, long count)
         {
-            long pieces = bench.Index.Cuts.TryGetValue(cut, out (CuttingTable, CutRow Row) row)
+            long all = bench.Index.Cuts.TryGetValue(cut, out (CuttingTable, CutRow Row) row)
                 ? row.Row.BySize[bench.Size]?.Count ?? 0
                 : 0;
+            long pieces = bench.TemplatePieces.GetValueOrDefault(cut, all);
             if (!bench.Notes.Ok(count == pieces))
             {
                 Wrong(template.Name, $"pieces of {cut}", $"{count}", $"{pieces} are cut");
@@ -64,19 +65,20 @@ internal static class TemplateStep
                 return;
             }
             CutPurpose purpose = row.Row.Purpose;
-            if (
-                !bench.Notes.Ok(
-                    purpose is CutPurpose.UnitPiece unit
-                        && unit.Piece == template.Piece
-                        && unit.Unit.TrimEnd([.. "abcdefghijklmnopqrstuvwxyz"])
-                            == $"{template.Unit}"
-                )
-            )
+            bool forIt = purpose switch
+            {
+                CutPurpose.UnitPiece unit => unit.Piece == template.Piece
+                    && unit.Unit.TrimEnd([.. "abcdefghijklmnopqrstuvwxyz"]) == $"{template.Unit}",
+                CutPurpose.OnePatch patch => template.Unit is null
+                    && PurposeText.Word(patch.Kind, patch.Reversed) == template.Piece,
+                _ => false,
+            };
+            if (!bench.Notes.Ok(forIt))
             {
                 Wrong(
                     template.Name,
                     "use",
-                    $"{template.Piece} of unit {template.Unit}",
+                    template.Unit is { } of ? $"{template.Piece} of unit {of}" : template.Piece,
                     $"{cut} is for {purpose}"
                 );
             }

@@ -32,6 +32,10 @@ public abstract record CutPurpose
     /// <param name="Number">Tells triangles of one kind and fabric and different sizes apart, from 1.</param>
     public sealed record SettingTriangle(SettingPieceKind Kind, int Number) : CutPurpose;
 
+    /// <summary>Strips or rectangles that are cut into the pieces of a one-patch quilt.</summary>
+    /// <param name="Reversed">For ends that are the others turned over.</param>
+    public sealed record OnePatch(SettingPieceKind Kind, bool Reversed) : CutPurpose;
+
     /// <summary>The strips of one border, from 1 at the inside.</summary>
     /// <param name="Set">Tells strips that are joined to different widths apart, from 1.</param>
     public sealed record Border(int Number, BorderPart Part, int Set = 1) : CutPurpose;

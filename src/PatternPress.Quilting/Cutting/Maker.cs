@@ -53,6 +53,7 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
             {
                 joined[i].AddRange(SashingCuts.Gather(quilts[i], i, _drafts));
                 SettingTriangleCuts.Gather(quilts[i], i, _drafts);
+                PatchCuts.Gather(quilts[i], i, _drafts);
                 GatherBinding(i);
             }
             // Planning takes most of the time, and sizes are planned apart.

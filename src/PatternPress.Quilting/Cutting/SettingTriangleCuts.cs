@@ -34,7 +34,7 @@ internal static class SettingTriangleCuts
     public static IEnumerable<TriangleRun> Runs(Quilt quilt)
     {
         var counts = new Dictionary<(SettingPieceKind, string, Length), int>();
-        foreach (SettingPiece piece in quilt.Pieces)
+        foreach (SettingPiece piece in quilt.Pieces.Where(piece => !piece.IsPatch))
         {
             var key = (piece.Kind, piece.Fabric, piece.Edge);
             counts[key] = counts.GetValueOrDefault(key) + 1;

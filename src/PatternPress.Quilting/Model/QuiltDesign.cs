@@ -63,6 +63,9 @@ public sealed record QuiltDesign(
             number += border.Numbers;
         }
     }
+
+    /// <summary>The shape of all patches of a one-patch quilt.</summary>
+    public PatchDesign? Patch { get; init; }
 }
 
 /// <summary>The triangles that fill the edge of a setting on point.</summary>

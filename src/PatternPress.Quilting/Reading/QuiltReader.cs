@@ -84,6 +84,7 @@ internal static class QuiltReader
             Rows = rows,
             CenterSetting = medallion ? ReadCenter(map) : null,
             Rounds = medallion ? reader.Read(map, "rounds") : [],
+            Patch = ReadPatch(map, context),
         };
     }
 
@@ -160,6 +161,22 @@ internal static class QuiltReader
         return measures.Length == 0 || measures.Contains(null)
             ? null
             : new Sourced<ImmutableArray<Length>>([.. measures.OfType<Length>()], node.Span);
+    }
+
+    private static PatchDesign? ReadPatch(MapNode quilt, ReadContext context)
+    {
+        if (ReadContext.Map(quilt, "patch") is not { } map)
+        {
+            return null;
+        }
+        Length? height = context.Measure(map, "height", "height of a row");
+        PatchShape shape = ReadContext.Text(map, "shape")?.Value switch
+        {
+            "diamond" => PatchShape.Diamond,
+            "hexagon" => PatchShape.Hexagon,
+            _ => PatchShape.Triangle,
+        };
+        return height is { } high ? new PatchDesign(shape, high, map.Span) : null;
     }
 
     private static TriangleDesign? ReadTriangles(

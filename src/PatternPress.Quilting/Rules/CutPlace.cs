@@ -63,6 +63,11 @@ internal sealed record CutPlace(string Name, Span Span, string? Block = null, st
                     p.Kind == SettingPieceKind.Side ? "a side triangle" : "a corner triangle",
                     quilt?.Triangles?.Span ?? fabric
                 );
+            case CutPurpose.OnePatch p:
+                return new(
+                    $"the strips of {Tables.PurposeText.Word(p.Kind, p.Reversed)}s",
+                    quilt?.Patch?.Span ?? fabric
+                );
             case CutPurpose.Border p:
                 return new(
                     p.Part == BorderPart.Corners

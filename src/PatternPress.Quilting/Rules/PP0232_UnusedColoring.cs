@@ -18,6 +18,9 @@ public sealed class PP0232_UnusedColoring : CheckingRule
         var placed = context
             .Quilts.SelectMany(quilt => quilt.AllBlocks())
             .Select(place => place.Block.Key)
+            .Concat(
+                context.Quilts.SelectMany(quilt => quilt.Pieces).Select(piece => piece.Coloring)
+            )
             .ToHashSet(StringComparer.Ordinal);
         // A long plain piece of a section is cut like a strip of sashing.
         placed.UnionWith(

@@ -1,6 +1,7 @@
 using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Resolving;
+using PatternPress.Quilting.Techniques;
 using PatternPress.Source.Diagnostics;
 
 namespace PatternPress.Quilting.Rules;
@@ -25,7 +26,8 @@ public sealed class PP0307_CutBetweenRulerMarks : CheckingRule
             // Pieces of one purpose and size in several fabrics are one fault.
             foreach (
                 var alike in size
-                    .Cuts.Where(cut => !cut.WholeStrip)
+                    // What a template is laid on may be larger than it.
+                    .Cuts.Where(cut => !cut.WholeStrip && cut.After != PieceCut.AroundTemplate)
                     .Select(cut => (Cut: cut, Off: Off(cut)))
                     .Where(c => IsOff(size, c.Cut, c.Off))
                     .Select(c => (c.Cut, c.Off, Place: CutPlace.Of(context, c.Cut, size.Key)))

@@ -30,6 +30,9 @@ public abstract class Setting
     /// <summary>Whether every other line is shifted by half a block and ends in half blocks.</summary>
     public virtual bool IsStaggered => false;
 
+    /// <summary>Whether its places hold blocks; else single patches.</summary>
+    public virtual bool HasBlocks => true;
+
     /// <summary>The places to fill in a size.</summary>
     public virtual FillGrid Places(SizeDesign size) => new(size.Rows, size.Columns, StandsOnPoint);
 

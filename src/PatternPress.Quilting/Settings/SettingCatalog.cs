@@ -13,6 +13,7 @@ public static class SettingCatalog
         new Strippy(),
         new Staggered(),
         new Medallion(),
+        new OnePatch(),
     ];
 
     public static Setting? Find(string keyword) =>

@@ -1,4 +1,6 @@
+using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Resolving;
 using PatternPress.Quilting.Rules;
 using PatternPress.Source;
 
@@ -7,9 +9,80 @@ namespace PatternPress.Quilting.Settings;
 /// <summary>Whether a design says what its setting needs, and nothing that it has no place for.</summary>
 internal static class SettingNeeds
 {
+    private static bool PatchIsMet(QuiltDesign design, SizeDesign size, FindingCollector findings)
+    {
+        foreach (
+            (string key, Source.Span? span, string other) in new[]
+            {
+                ("sashing", design.Sashing?.Span, "straight"),
+                ("triangles", design.Triangles?.Span, "on-point"),
+                ("between", design.Between?.Span, "on-point"),
+            }
+        )
+        {
+            if (span is { } place)
+            {
+                findings.Add(
+                    new Finding(PP0243_KeyOfAnotherSetting.Found(place, key, "one-patch", other))
+                );
+                return false;
+            }
+        }
+        if (design.Patch is not { } patch)
+        {
+            findings.Add(new Finding(PP0256_NoPatch.Found(design.Setting.Span)));
+            return false;
+        }
+        (SettingPieceKind whole, _) = SixtyDegrees.KindsOf(patch.Shape);
+        Length strip = SixtyDegrees.StripHeight(whole, patch.Height, size.House.Seam);
+        if (!size.House.Ruler.Shows(strip))
+        {
+            Length nearest = patch.Height + size.House.Ruler.Nearest(strip) - strip;
+            findings.Add(
+                new Finding(
+                    PP0258_StripBetweenMarks.Found(
+                        patch.Span,
+                        size.Key,
+                        patch.Height,
+                        strip,
+                        nearest
+                    )
+                )
+            );
+            return false;
+        }
+        const int least = 3;
+        if (size.Columns < least)
+        {
+            findings.Add(
+                new Finding(PP0259_RowTooShort.Found(size.Span, size.Key, size.Columns, least))
+            );
+            return false;
+        }
+        return true;
+    }
+
     public static bool AreMet(Setting setting, SizeDesign size, FindingCollector findings)
     {
         QuiltDesign design = size.Quilt;
+        if (setting.HasBlocks && design.Patch is { } stray)
+        {
+            findings.Add(
+                new Finding(
+                    PP0243_KeyOfAnotherSetting.Found(
+                        stray.Span,
+                        "patch",
+                        setting.Keyword,
+                        "one-patch"
+                    )
+                )
+            );
+            return false;
+        }
+        if (!setting.HasBlocks)
+        {
+            return PatchIsMet(design, size, findings);
+        }
         bool met = true;
         if (!setting.StandsOnPoint)
         {

@@ -31,11 +31,13 @@ internal static class BlockTabulator
                     .. Enumerable
                         .Range(0, quilt.Lines)
                         .Select(line =>
-                            quilt
-                                .Places.Where(place => place.Row == line)
-                                .OrderBy(place => place.Column)
-                                .Select(CellOf)
-                                .ToImmutableArray()
+                            PatchesOf(quilt, line) is { IsEmpty: false } patches
+                                ? patches
+                                : quilt
+                                    .Places.Where(place => place.Row == line)
+                                    .OrderBy(place => place.Column)
+                                    .Select(CellOf)
+                                    .ToImmutableArray()
                         ),
                 ],
             sashing is null
@@ -87,6 +89,15 @@ internal static class BlockTabulator
                 place.Turn
             );
     }
+
+    // The places of a one-patch quilt hold plain colorings that are no blocks.
+    private static ImmutableArray<PlacementCell> PatchesOf(Quilt quilt, int line) =>
+        [
+            .. quilt
+                .Pieces.Where(piece => piece.IsPatch && piece.Row == line)
+                .OrderBy(piece => piece.Column)
+                .Select(piece => new PlacementCell(piece.Coloring, 0, Geometry.Turn.None)),
+        ];
 
     private static BlockRow RowOf(Making making, BlockMakeup block)
     {

@@ -19,6 +19,7 @@ public static class PrintedFacts
         writer.Cutting();
         writer.Units();
         writer.Templates();
+        writer.Patches();
         writer.Blocks();
         writer.Placement();
         writer.Sashing();
@@ -332,6 +333,27 @@ public static class PrintedFacts
                         Geometry.Rect bounds = cell.Shape.Cut.Bounds;
                         Measure("width of the cut line", bounds.Width);
                         Measure("height of the cut line", bounds.Height);
+                    }
+                );
+            }
+        }
+
+        public void Patches()
+        {
+            _table = "patches";
+            foreach (PatchRow row in tables.Patches)
+            {
+                (_row, _size) = ($"{row.Fabric} {PurposeText.Word(row.Kind, row.Reversed)}", "");
+                BySize(
+                    row.BySize,
+                    cell =>
+                    {
+                        Text("cut from", cell.Cut);
+                        Count("pieces", cell.Count);
+                        Count("strips or rectangles", cell.From);
+                        Count("pieces from each", cell.PerStrip);
+                        Measure("strip height", cell.Height);
+                        Measure("finished height", cell.Finished);
                     }
                 );
             }

@@ -19,6 +19,7 @@ namespace PatternPress.Quilting.Tables;
 /// <param name="Binding">By size.</param>
 /// <param name="Backing">By size; batting is told by the requirements.</param>
 /// <param name="Templates">Shapes printed in true size, to cut pieces around.</param>
+/// <param name="Patches">The pieces of a one-patch quilt.</param>
 /// <param name="Substitute">Panels instead of yardage, where the pattern promises it.</param>
 /// <param name="Scraps">All pieces by role, where the pattern asks for it.</param>
 public sealed record PrintedTables(
@@ -39,6 +40,7 @@ public sealed record PrintedTables(
     ImmutableArray<BindingCell?> Binding,
     ImmutableArray<BackingCell?> Backing,
     ImmutableArray<TemplateTable> Templates,
+    ImmutableArray<PatchRow> Patches,
     SubstituteTable? Substitute = null,
     ScrapTable? Scraps = null
 );

@@ -17,6 +17,7 @@ public static class PurposeText
             CutPurpose.SashingJoined p => $"sashing {Word(p.Kind)}, to join",
             CutPurpose.SettingTriangle { Kind: SettingPieceKind.Side } => "side triangles",
             CutPurpose.SettingTriangle => "corner triangles",
+            CutPurpose.OnePatch p => Word(p.Kind, p.Reversed),
             CutPurpose.Border p => $"border {p.Number} {Word(p.Part)}",
             CutPurpose.Binding => "binding",
             _ => purpose.ToString(),
@@ -45,7 +46,19 @@ public static class PurposeText
         };
 
     public static string Word(SettingPieceKind kind) =>
-        kind == SettingPieceKind.Side ? "side" : "corner";
+        kind switch
+        {
+            SettingPieceKind.Side => "side",
+            SettingPieceKind.Corner => "corner",
+            SettingPieceKind.Triangle => "triangle",
+            SettingPieceKind.Diamond => "diamond",
+            SettingPieceKind.HalfHexagon => "half hexagon",
+            _ => "end piece",
+        };
+
+    /// <summary>Of a piece of a one-patch quilt.</summary>
+    public static string Word(SettingPieceKind kind, bool reversed) =>
+        reversed ? $"{Word(kind)}, reversed" : Word(kind);
 
     public static string Word(BorderPart part) =>
         part switch

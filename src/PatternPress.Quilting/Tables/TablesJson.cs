@@ -60,6 +60,10 @@ public sealed class TablesJson
         {
             Array("templates", _tables.Templates, Template);
         }
+        if (!_tables.Patches.IsEmpty)
+        {
+            Array("patches", _tables.Patches, Patch);
+        }
         Array("blocks", _tables.Blocks, Block);
         Array("placement", _tables.Placement, Placement);
         Array("sashing", _tables.Sashing, Sashing);
@@ -303,10 +307,33 @@ public sealed class TablesJson
         );
     }
 
+    private void Patch(PatchRow row)
+    {
+        Text("kind", PurposeText.Word(row.Kind));
+        _json.WriteBoolean("reversed", row.Reversed);
+        Text("fabric", row.Fabric);
+        BySize(
+            "bySize",
+            row.BySize,
+            cell =>
+            {
+                Text("id", cell.Cut);
+                Count("count", cell.Count);
+                Count("from", cell.From);
+                Count("fromEach", cell.PerStrip);
+                Measure("height", cell.Height);
+                Measure("finished", cell.Finished);
+            }
+        );
+    }
+
     private void Template(TemplateTable template)
     {
         Text("name", template.Name);
-        Count("unit", template.Unit);
+        if (template.Unit is { } unit)
+        {
+            Count("unit", unit);
+        }
         Text("piece", template.Piece);
         Texts("ids", template.Cuts);
         BySize(

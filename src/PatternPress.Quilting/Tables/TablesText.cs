@@ -35,6 +35,7 @@ public sealed class TablesText
             Unit(unit);
         }
         Templates();
+        Patches();
         Blocks();
         foreach (PlacementChart chart in _tables.Placement)
         {
@@ -252,7 +253,9 @@ public sealed class TablesText
     {
         foreach (TemplateTable template in _tables.Templates)
         {
-            Head($"Template {template.Name}: {template.Piece} of unit {template.Unit}");
+            Head(
+                $"Template {template.Name}: {template.Piece}{(template.Unit is { } unit ? $" of unit {unit}" : "")}"
+            );
             for (int i = 0; i < template.BySize.Length; i++)
             {
                 if (template.BySize[i] is not { } cell)
@@ -268,6 +271,28 @@ public sealed class TablesText
                 );
             }
         }
+    }
+
+    private void Patches()
+    {
+        if (_tables.Patches.IsEmpty)
+        {
+            return;
+        }
+        Head("Patches");
+        var rows = new List<string[]> { SizeNames() };
+        foreach (PatchRow row in _tables.Patches)
+        {
+            rows.Add([
+                $"{PurposeText.Word(row.Kind, row.Reversed)} {row.Fabric}",
+                .. row.BySize.Select(cell =>
+                    cell is null
+                        ? "-"
+                        : $"{cell.Count} from {cell.From} {cell.Cut} {L(cell.Height)} ({cell.PerStrip} each), finished {L(cell.Finished)}"
+                ),
+            ]);
+        }
+        Align(rows);
     }
 
     private string Outline(Polygon shape) =>
@@ -535,6 +560,7 @@ public sealed class TablesText
         {
             PieceCut.OnceDiagonally => " cut once diagonally",
             PieceCut.TwiceDiagonally => " cut twice diagonally",
+            PieceCut.AcrossAtSixty => " cut across at 60 degrees",
             PieceCut.AroundTemplate => " cut around a template",
             PieceCut.AcrossAtFortyFive => " cut across at 45 degrees",
             _ => "",

@@ -15,6 +15,7 @@ public static class Tabulator
         ImmutableArray<SizeMaking> sizes = making.Sizes;
         ImmutableArray<CuttingTable> cutting = CuttingTabulator.Tabulate(making);
         ImmutableArray<UnitTable> units = UnitTabulator.Tabulate(making);
+        ImmutableArray<PatchRow> patches = PatchTabulator.Tabulate(making);
         return new PrintedTables(
             pattern.Id,
             pattern.Info.Title.Value,
@@ -37,7 +38,8 @@ public static class Tabulator
             BorderTabulator.Tabulate(making),
             [.. sizes.Select(FinishingTabulator.Binding)],
             [.. sizes.Select(FinishingTabulator.Backing)],
-            TemplateTabulator.Tabulate(units, making),
+            TemplateTabulator.Tabulate(units, patches, making),
+            patches,
             SubstituteOf(making),
             ScrapTabulator.Tabulate(making, cutting)
         );
@@ -102,7 +104,7 @@ public static class Tabulator
             quilt.Center.Height,
             quilt.Order is null ? quilt.Size.Columns : 0,
             quilt.Order is null ? quilt.Size.Rows : 0,
-            quilt.Places.Length,
+            quilt.Places.Length + quilt.Pieces.Count(piece => piece.IsPatch),
             quilt.House.Seam
         );
     }

@@ -5,13 +5,13 @@ namespace PatternPress.Quilting.Tables;
 
 /// <summary>A template, printed in true size: a shape that pieces are cut to which no ruler cuts.</summary>
 /// <param name="Name">"T1".</param>
-/// <param name="Unit">Number of the unit it is for.</param>
+/// <param name="Unit">Number of the unit it is for; null for the patches of a one-patch quilt.</param>
 /// <param name="Piece">The technique's name for the piece.</param>
 /// <param name="Cuts">Ids of the pieces it is laid on, fabric by fabric.</param>
 /// <param name="BySize">Its shape in each size.</param>
 public sealed record TemplateTable(
     string Name,
-    int Unit,
+    int? Unit,
     string Piece,
     ImmutableArray<string> Cuts,
     ImmutableArray<TemplateCell?> BySize

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Settings;
 using PatternPress.Quilting.Techniques;
 
 namespace PatternPress.Quilting.Tables;
@@ -9,6 +10,7 @@ internal static class TemplateTabulator
 {
     public static ImmutableArray<TemplateTable> Tabulate(
         ImmutableArray<UnitTable> units,
+        ImmutableArray<PatchRow> patches,
         Making making
     )
     {
@@ -36,6 +38,40 @@ internal static class TemplateTabulator
                     )
                 );
             }
+        }
+        foreach (
+            var alike in patches
+                .Where(row => row.BySize.Any(cell => cell is not null))
+                .GroupBy(row => (row.Kind, row.Reversed))
+        )
+        {
+            tables.Add(
+                new TemplateTable(
+                    $"T{tables.Count + 1}",
+                    null,
+                    PurposeText.Word(alike.Key.Kind, alike.Key.Reversed),
+                    [.. alike.Select(row => row.BySize.First(cell => cell is not null)!.Cut)],
+                    [
+                        .. making.Sizes.Select(
+                            (size, i) =>
+                                alike
+                                    .Select(row => row.BySize[i])
+                                    .FirstOrDefault(c => c is not null)
+                                    is { } first
+                                    ? new TemplateCell(
+                                        SixtyDegrees.TemplateOf(
+                                            alike.Key.Kind,
+                                            alike.Key.Reversed,
+                                            first.Finished,
+                                            size.Quilt.House.Seam
+                                        ),
+                                        [.. alike.Select(row => row.BySize[i]?.Count ?? 0)]
+                                    )
+                                    : null
+                        ),
+                    ]
+                )
+            );
         }
         return tables.ToImmutable();
     }

@@ -115,6 +115,9 @@ public enum PieceCut
     /// <summary>Cut corner to corner both ways: four quarter-square triangles.</summary>
     TwiceDiagonally,
 
+    /// <summary>A strip cut across at 60 degrees into triangles, diamonds or half hexagons.</summary>
+    AcrossAtSixty,
+
     /// <summary>Cut along a template laid on it: one piece.</summary>
     AroundTemplate,
 

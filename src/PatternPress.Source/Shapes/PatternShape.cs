@@ -658,6 +658,7 @@ public sealed class PatternShape
                 new Key("fill", Fill()),
                 new Key("between", Fill()),
                 new Key("triangles", Triangles()),
+                new Key("patch", Patch()),
                 new Key(
                     "borders",
                     new ListShape(
@@ -737,6 +738,32 @@ public sealed class PatternShape
                     )
                 ),
                 new Key("batting", YesOrNo("batting", "Whether the quilt has batting.")),
+            ]
+        );
+
+    private static MapShape Patch() =>
+        new(
+            "the patch",
+            "The one shape that all patches of a one-patch quilt have.",
+            [
+                new Key(
+                    "shape",
+                    new ChoiceShape(
+                        "a shape",
+                        "Triangles and diamonds of 60 degrees, or hexagons sewn in halves.",
+                        ["triangle", "diamond", "hexagon"]
+                    ),
+                    Required: true
+                ),
+                new Key(
+                    "height",
+                    Measure(
+                        "a finished height",
+                        "Finished height of a row: of a triangle or diamond, of half a hexagon.",
+                        "4"
+                    ),
+                    Required: true
+                ),
             ]
         );
 

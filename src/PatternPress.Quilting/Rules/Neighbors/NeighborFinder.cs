@@ -28,7 +28,7 @@ internal static class NeighborFinder
                 Between(tiles, beside: true, found);
                 Between(tiles, beside: false, found);
             }
-            if (quilt.OnPoint)
+            if (quilt.OnPoint || !quilt.Pieces.IsEmpty)
             {
                 AlongTheEdge(quilt, faces, found);
             }
@@ -104,7 +104,9 @@ internal static class NeighborFinder
         foreach (SettingPiece piece in quilt.Pieces)
         {
             string name =
-                piece.Kind == SettingPieceKind.Side ? "a side triangle" : "a corner triangle";
+                piece.IsPatch ? "another patch"
+                : piece.Kind == SettingPieceKind.Side ? "a side triangle"
+                : "a corner triangle";
             all.Add(([.. Edge.Of(new Patch(piece.Shape, piece.Fabric))], name, true));
         }
         if (quilt.Borders.Length > 0)

@@ -161,7 +161,11 @@ internal static class ProseFigures
     private static FigureMatch? BlockCount(RuleContext context, TypedFigure figure)
     {
         // "Sew 2 blocks together" counts no size.
-        if (figure.First < context.Quilts.Min(q => q.Places.Length))
+        // A one-patch quilt has no blocks.
+        if (
+            figure.First < context.Quilts.Min(q => q.Places.Length)
+            || context.Quilts.All(q => q.Places.IsEmpty)
+        )
         {
             return null;
         }

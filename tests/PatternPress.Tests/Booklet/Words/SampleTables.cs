@@ -51,6 +51,7 @@ internal static class SampleTables
             [],
             [null, null],
             [null, null],
+            [],
             []
         );
 

@@ -166,6 +166,8 @@ public class QuarterCircleTests
             iter: 60
         );
 
+    // Creative Curves, "Drunkard's Path" instructions, creativecurves.com/wdrpathins.htm: for the radius of 3 in the background is cut
+    // from a square of 4 1/2 in, the quarter circle from one of 3 1/2 in; the background is traditionally 1 in larger.
     [Test]
     public void Pieces_are_planned_by_the_square_that_holds_them()
     {
