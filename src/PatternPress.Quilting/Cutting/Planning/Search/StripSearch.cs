@@ -15,8 +15,8 @@ internal sealed class StripSearch
     private readonly StripModel model;
     private readonly long budget;
     private readonly Totals totals;
-    private readonly PatternPool pool = new();
-    private readonly Relaxation relaxation;
+    // Most lists are settled without it.
+    private readonly Lazy<Relaxation> relaxation;
     private readonly PriorityQueue<Node, (long Bound, int Depth, int Serial)> open = new();
     private readonly HeightBranching heights;
     private int serial;
@@ -44,7 +44,7 @@ internal sealed class StripSearch
         Upper = Best.Sum(strip => strip.Times * strip.Pattern.Cost);
         totals = new Totals(model, Upper);
         heights = new(model);
-        relaxation = new(model, pool, totals.Next);
+        relaxation = new(() => new(model, new PatternPool(), totals.Next), isThreadSafe: false);
     }
 
     public ImmutableArray<(StripPattern Pattern, long Times)> Best { get; private set; }
@@ -53,7 +53,7 @@ internal sealed class StripSearch
 
     public long Lower { get; private set; }
 
-    public long Work => relaxation.Work;
+    public long Work => relaxation.IsValueCreated ? relaxation.Value.Work : 0;
 
     public void Run()
     {
@@ -88,17 +88,17 @@ internal sealed class StripSearch
     /// </summary>
     private Node Tightened()
     {
-        var rounding = new HeightRounding(model, relaxation);
+        var rounding = new HeightRounding(model, relaxation.Value);
         var problem = model.Everything;
         var most = Work + (budget - Work) / 5;
-        var relaxed = relaxation.Solve(problem, Upper, null);
+        var relaxed = relaxation.Value.Solve(problem, Upper, null);
         while (relaxed.Outcome == Relaxed.Kind.Solved && Work < most)
         {
             var broken = rounding.Broken(relaxed.PerFamily(model), Upper, most);
             if (broken.Count == 0)
                 break;
             var more = problem with { Limits = [.. problem.Limits, .. broken] };
-            relaxed = relaxation.Solve(more, Upper, relaxed.End);
+            relaxed = relaxation.Value.Solve(more, Upper, relaxed.End);
             // Rows that do not bind only cost time.
             var binding = relaxed.End.Binding.Select(limit => limit.Tally).ToHashSet();
             problem = more with
@@ -119,9 +119,9 @@ internal sealed class StripSearch
     private void Expand(Node node)
     {
         nodes++;
-        var relaxed = relaxation.Solve(node.Problem, Upper, node.Start);
+        var relaxed = relaxation.Value.Solve(node.Problem, Upper, node.Start);
         if (relaxed.Outcome == Relaxed.Kind.Failed)
-            relaxed = relaxation.Solve(node.Problem, Upper, null);
+            relaxed = relaxation.Value.Solve(node.Problem, Upper, null);
         if (relaxed.Outcome == Relaxed.Kind.Pruned)
             return;
         var bound = Math.Max(node.Bound, relaxed.Bound);
@@ -179,7 +179,7 @@ internal sealed class StripSearch
                     up ? count : 0,
                     up ? Limit.None : count
                 );
-                var solved = relaxation.Solve(branch, Upper, relaxed.End);
+                var solved = relaxation.Value.Solve(branch, Upper, relaxed.End);
                 return solved.Outcome == Relaxed.Kind.Solved
                     ? solved.Total - relaxed.Total
                     : double.PositiveInfinity;
@@ -226,7 +226,7 @@ internal sealed class StripSearch
             var rest = GreedyFill.Of(model, problem);
             if (problem.Spent + rest.Sum(strip => strip.Times * strip.Pattern.Cost) < Upper)
                 Keep([.. taken, .. rest]);
-            relaxed = relaxation.Solve(problem, Upper, relaxed.End);
+            relaxed = relaxation.Value.Solve(problem, Upper, relaxed.End);
             if (relaxed.Outcome != Relaxed.Kind.Solved)
                 return;
         }
