@@ -155,17 +155,25 @@ public static class CuttingPanels
     {
         FigureStyle style = draft.Style;
         double along = 0;
+        // All cloth before any line: a line between two kinds of piece lies on both.
+        foreach (StripPieces pieces in strip.Pieces)
+        {
+            double length = pieces.Length.Inches.ToDouble() * scale * pieces.PerStrip,
+                high = pieces.Height.Inches.ToDouble() * scale;
+            draft.Area(Paths.Of(At(along, length, high)), fabric.Color);
+            along += length;
+        }
+        along = 0;
         foreach (StripPieces pieces in strip.Pieces)
         {
             double length = pieces.Length.Inches.ToDouble() * scale,
                 high = pieces.Height.Inches.ToDouble() * scale;
             string label = CutNames.Joined(pieces.Cuts, " ");
             var edges = new List<(Spot, Spot)>();
-            Box run = At(along, length * pieces.PerStrip);
-            draft.Area(Paths.Of(run), fabric.Color);
+            Box run = At(along, length * pieces.PerStrip, high);
             for (long n = 1; n <= pieces.PerStrip; n++)
             {
-                Box piece = At(along + ((n - 1) * length), length);
+                Box piece = At(along + ((n - 1) * length), length, high);
                 edges.Add(
                     up
                         ? (new Spot(piece.X, piece.Bottom), new Spot(piece.Right, piece.Bottom))
@@ -187,7 +195,7 @@ public static class CuttingPanels
                     Cap = StrokeCap.Butt,
                 }
             );
-            Box first = At(along, length);
+            Box first = At(along, length, high);
             if (
                 LabelSize.Width(label, style.Small.Value) + 3 <= first.Width
                 && style.Small.Value <= first.Height
@@ -197,7 +205,7 @@ public static class CuttingPanels
                 {
                     draft.Label(
                         label,
-                        At(along + (n * length), length).Center,
+                        At(along + (n * length), length, high).Center,
                         style.Small,
                         bold: true,
                         fabric.LetterInk,
@@ -218,12 +226,12 @@ public static class CuttingPanels
                 );
             }
             along += length * pieces.PerStrip;
-
-            Box At(double from, double size) =>
-                up
-                    ? new Box(box.X + across, box.Y + from, high, size)
-                    : new Box(box.X + from, box.Y + across, size, high);
         }
+
+        Box At(double from, double size, double high) =>
+            up
+                ? new Box(box.X + across, box.Y + from, high, size)
+                : new Box(box.X + from, box.Y + across, size, high);
     }
 
     private static readonly Hatch Leftover = new("leftover", [new HatchLayer.Lines(-45, 3, 0.35)]);

@@ -26,8 +26,10 @@ public static class CuttingStrips
     private const double LeastHeight = 7;
 
     /// <summary>Only the strips that give several kinds of piece, or that other strips lie beside.</summary>
+    /// <param name="size">The name of the size, which stands over the strips.</param>
     public static Picture DrawMixed(
         FabricLook fabric,
+        string size,
         StripList strips,
         House house,
         Palette palette,
@@ -63,18 +65,21 @@ public static class CuttingStrips
             },
             house,
             palette,
-            room
+            room,
+            size
         );
     }
 
     /// <param name="fabric">How the fabric looks.</param>
     /// <param name="all">The strips of one size.</param>
+    /// <param name="title">Stands over the strips.</param>
     public static Picture Draw(
         FabricLook fabric,
         StripList all,
         House house,
         Palette palette,
-        FigureRoom room
+        FigureRoom room,
+        string? title = null
     )
     {
         // Strips beside long pieces are drawn there, not in a row of their own.
@@ -92,8 +97,9 @@ public static class CuttingStrips
         double foot = draft.DimensionRoom;
         double twoLines = (style.Medium.Value + style.Small.Value) * 0.95,
             oneLine = style.Medium.Value;
-        double between = Math.Max(0, strips.Strips.Length - 1) * Gap;
-        double height = room.Height.Value - foot - (2 * edge) - between;
+        double between = Math.Max(0, strips.Strips.Length - 1) * Gap,
+            top = title is null ? 0 : style.Large.Value * 1.5;
+        double height = room.Height.Value - top - foot - (2 * edge) - between;
         bool stacked = strips.Strips.Length * twoLines <= height;
         double least = stacked ? twoLines : oneLine;
         double headWidth = Widest(heads, style.Medium),
@@ -111,7 +117,17 @@ public static class CuttingStrips
             }
             scale = Math.Max(low, 1);
         }
-        double y = edge;
+        if (title is not null)
+        {
+            draft.Text(
+                title,
+                new Spot(0, edge + (style.Large.Value * 0.6)),
+                style.Large,
+                LabelSize.Width(title, style.Large.Value),
+                bold: true
+            );
+        }
+        double y = edge + top;
         for (int i = 0; i < strips.Strips.Length; i++)
         {
             StripRow strip = strips.Strips[i];
@@ -152,7 +168,7 @@ public static class CuttingStrips
         );
         return new(
             draft.Finish(left + (usable * scale) + edge, y + foot),
-            FigureWords.CuttingStrips(fabric, all, house)
+            FigureWords.CuttingStrips(fabric, title, all, house)
         );
 
         double HeightOf(double perInch) =>
@@ -211,23 +227,37 @@ public static class CuttingStrips
     )
     {
         FigureStyle style = draft.Style;
+        // All cloth before any line: a line between two kinds of piece lies on both.
         double x = box.X;
+        var runs = new List<Box>();
         foreach (StripPieces pieces in strip.Pieces)
         {
-            double width = pieces.Length.Inches.ToDouble() * scale;
-            double height = box.Height * Share(pieces.Height, strip.Height);
+            var run = new Box(
+                x,
+                box.Y,
+                pieces.Length.Inches.ToDouble() * scale * pieces.PerStrip,
+                box.Height * Share(pieces.Height, strip.Height)
+            );
+            draft.Area(Paths.Of(run), fabric.Color);
+            runs.Add(run);
+            x = run.Right;
+        }
+        for (int i = 0; i < runs.Count; i++)
+        {
+            StripPieces pieces = strip.Pieces[i];
+            Box run = runs[i];
+            double width = run.Width / pieces.PerStrip,
+                height = run.Height;
             string label = CutNames.Joined(pieces.Cuts, " ");
             var edges = new List<(Spot, Spot)>();
-            var run = new Box(x, box.Y, width * pieces.PerStrip, height);
-            draft.Area(Paths.Of(run), fabric.Color);
             for (long n = 1; n <= pieces.PerStrip; n++)
             {
-                double right = x + (n * width);
+                double right = run.X + (n * width);
                 edges.Add((new Spot(right, box.Y), new Spot(right, box.Y + height)));
             }
             if (height < box.Height - 0.5)
             {
-                edges.Add((new Spot(x, box.Y + height), new Spot(run.Right, box.Y + height)));
+                edges.Add((new Spot(run.X, box.Y + height), new Spot(run.Right, box.Y + height)));
             }
             draft.Lines(
                 edges,
@@ -237,7 +267,6 @@ public static class CuttingStrips
                 }
             );
             LabelPieces(draft, fabric, label, run, width, pieces.PerStrip);
-            x += width * pieces.PerStrip;
         }
         return x;
     }

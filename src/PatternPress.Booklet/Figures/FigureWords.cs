@@ -320,9 +320,14 @@ internal static class FigureWords
 
     public static string StripCount(StripRow strip) => Count(strip.Count, "strip");
 
-    public static string CuttingStrips(FabricLook fabric, StripList strips, House house) =>
+    public static string CuttingStrips(
+        FabricLook fabric,
+        string? size,
+        StripList strips,
+        House house
+    ) =>
         Sentences(
-            $"Strips cut from fabric {fabric.Key}, {fabric.Name}, each {Measure(strips.StripLength, house)} long",
+            $"Strips cut from fabric {fabric.Key}, {fabric.Name}{(size is null ? "" : $", for the size {size}")}, each {Measure(strips.StripLength, house)} long",
             string.Join(
                 " ",
                 strips.Strips.Select(strip =>

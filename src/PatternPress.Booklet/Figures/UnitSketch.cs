@@ -240,11 +240,14 @@ public static class UnitSketch
             }
             foreach (SketchLabel label in frame.Labels)
             {
-                string? text =
-                    label.Text ?? (label.Measure is null ? null : measure(label.Measure));
-                if (text is { Length: > 0 })
+                Spot at = Place(FlatQuilt.ToSpot(label.At));
+                if (label.Text is { } number)
                 {
-                    Spot at = Place(FlatQuilt.ToSpot(label.At));
+                    // On a disc, as the order of sewing is told everywhere: no part of a fabric's letter.
+                    draft.Disc(number, at);
+                }
+                else if (label.Measure is { } name && measure(name) is { Length: > 0 } text)
+                {
                     draft.Label(text, at, _style.Medium, ink: LetterInkAt(at), plate: ColorAt(at));
                 }
             }

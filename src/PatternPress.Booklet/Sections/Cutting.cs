@@ -86,16 +86,7 @@ internal sealed class Cutting : Section
                     is { } figure
             )
             {
-                mixed.Add(
-                    Captioned(
-                        figure,
-                        context.Labels.Format(
-                            "cutting-diagram",
-                            cutting.Fabric,
-                            context.Sizes[i].Name
-                        )
-                    )
-                );
+                mixed.Add(Headed(figure));
             }
         }
         SubstituteRow? row =
@@ -146,6 +137,14 @@ internal sealed class Cutting : Section
         }
     }
 
+    // The name of its size stands over it: under it, it could be read as the name of the next.
+    private static Figure Headed(Figure figure) =>
+        figure with
+        {
+            SpaceBefore = 2.Pt,
+            SpaceAfter = 8.Pt,
+        };
+
     private static Figure Captioned(Figure figure, string caption) =>
         figure with
         {
@@ -189,10 +188,7 @@ internal sealed class Cutting : Section
             {
                 figures.Add(
                     caption is null
-                        ? drawn with
-                        {
-                            SpaceBefore = 2.Pt,
-                        }
+                        ? Headed(drawn)
                         : Captioned(
                             drawn,
                             context.Labels.Format(
@@ -477,7 +473,7 @@ internal sealed class Cutting : Section
                     .Take(MostEnds)
                     .Select(e =>
                         Cells.Small(
-                            $"{e.Count}\u00a0× {context.Numbers.Square(Length.Min(e.Height, e.Length), Length.Max(e.Height, e.Length))}"
+                            $"{e.Count}\u00a0of {context.Numbers.Square(Length.Min(e.Height, e.Length), Length.Max(e.Height, e.Length))}"
                         )
                     )
             );

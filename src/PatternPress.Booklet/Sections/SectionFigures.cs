@@ -230,6 +230,7 @@ public sealed class SectionFigures
             ? Set(
                 CuttingStrips.DrawMixed(
                     palette.Value[cutting.Fabric],
+                    context.Sizes[size].Name,
                     strips,
                     context.Pattern.House,
                     palette.Value,

@@ -15,6 +15,7 @@ internal sealed class StripSearch
     private readonly StripModel model;
     private readonly long budget;
     private readonly Totals totals;
+
     // Most lists are settled without it.
     private readonly Lazy<Relaxation> relaxation;
     private readonly PriorityQueue<Node, (long Bound, int Depth, int Serial)> open = new();
