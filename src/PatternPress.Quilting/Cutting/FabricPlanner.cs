@@ -48,7 +48,11 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         {
             return new FabricPlanning.Refused(Told(faults, kinds, list));
         }
-        FabricPlan plan = Finish(search.Best(CutStyle.Plain), kinds, list, grid);
+        // Strips of one piece each are easiest to follow: they are cut wherever mixing would not buy less.
+        Layout? apart = search.Apart(search.Least);
+        Layout layout = apart ?? search.Best(CutStyle.Plain);
+        apart ??= search.Apart(search.Bought(layout));
+        FabricPlan plan = Finish(apart ?? layout, kinds, list, grid);
         if (
             house.Plan == PlanStyle.Thrifty
             && plan.Yardage.ToBuy - search.Least.ToBuy >= house.ThriftyGain
@@ -107,6 +111,22 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
 
         /// <summary>No plan of any style takes less.</summary>
         public Yardage Least => yardage(problem.EasyBound);
+
+        public Yardage Bought(Layout layout) => yardage(layout.Total);
+
+        /// <summary>Strips of one kind of piece each; null where they would buy more than so much.</summary>
+        public Layout? Apart(Yardage most) =>
+            Apart(StripsApart.Flat(problem), most) ?? Apart(StripsApart.Least(problem), most);
+
+        private Layout? Apart(ImmutableArray<Strip> strips, Yardage most)
+        {
+            var layout = new Layout(
+                CutStyle.Plain,
+                [.. strips.Select(strip => new LaidStrip(strip, problem.Width, null))],
+                problem.EasyBound
+            );
+            return Bought(layout).ToBuy <= most.ToBuy ? layout : null;
+        }
 
         public Layout Best(CutStyle style)
         {
