@@ -20,8 +20,9 @@ public static class BorderRows
     /// <summary>Seams closer than this on paper, in points, would turn the picture grey; then only blocks are outlined.</summary>
     private const double LeastSeamGap = 3.2;
 
-    public static Picture Draw(Border border, Palette palette, FigureRoom room)
+    public static Picture Draw(Quilt quilt, Border border, Palette palette, FigureRoom room)
     {
+        var names = new BlockNames(quilt);
         FigureStyle style = palette.Style;
         var draft = new Draft(style);
         double edge = style.Edge.Value,
@@ -50,7 +51,7 @@ public static class BorderRows
             Caption(draft, row, x, y, row.Length * scale, whole);
             y += head;
             PaintBlocks(draft, row.Blocks, palette, scale, new Spot(x, y));
-            Name(draft, row, scale, new Spot(x, y));
+            Name(draft, row, names, scale, new Spot(x, y));
             if (corners && row.IsTop)
             {
                 foreach (bool far in new[] { false, true })
@@ -160,7 +161,7 @@ public static class BorderRows
         }
     }
 
-    private static void Name(Draft draft, Row row, double scale, Spot by)
+    private static void Name(Draft draft, Row row, BlockNames names, double scale, Spot by)
     {
         if (!row.Blocks.Select(b => b.Place.Block.Key).Distinct().Skip(1).Any())
         {
@@ -171,7 +172,7 @@ public static class BorderRows
             Box box = FlatQuilt.ToBox(block.Place.Place);
             KeyPlate.TryPaint(
                 draft,
-                block.Place.Block.Key,
+                names[block.Place.Block],
                 (box.Center * scale) + by,
                 box.Width * scale,
                 box.Height * scale,

@@ -86,7 +86,11 @@ public static class PlacementChart
         }
         var box = new Box(by.X, by.Y, width, height);
         draft.Area(Paths.Of(box), stroke: style.Pen(style.Bold) with { Join = StrokeJoin.Miter });
-        NumberRows(draft, quilt, box, scale);
+        // A single block is found without numbers.
+        if (quilt.Places.Length > 1)
+        {
+            NumberRows(draft, quilt, box, scale);
+        }
         double bottom = box.Bottom + edge + below;
         if (legend > 0)
         {

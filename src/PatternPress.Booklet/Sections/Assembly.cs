@@ -460,8 +460,12 @@ internal sealed class Assembly : Section
             );
     }
 
-    private static IEnumerable<string> Counts(int size, SectionContext context) =>
-        context
-            .Tables.Blocks.Where(b => b.BySize[size] is not null)
-            .Select(b => $"{b.BySize[size]!.Count} {BlockNames.Of(b.Coloring, b.Number)}");
+    // Blocks of the borders are not among them.
+    private static IEnumerable<string> Counts(int size, SectionContext context)
+    {
+        var placed = context.Tables.Placement[size].Counts();
+        return context
+            .Tables.Blocks.Where(b => placed.ContainsKey((b.Coloring, b.Number)))
+            .Select(b => $"{placed[(b.Coloring, b.Number)]} {BlockNames.Of(b.Coloring, b.Number)}");
+    }
 }

@@ -81,10 +81,10 @@ internal sealed class Borders : Section
     // Each border takes gaps of its own: many need a taller figure for the middle to be seen.
     private static double SequenceShare(SectionContext context) =>
         Math.Min(
-            0.5,
+            0.4,
             0.25
                 + (
-                    0.05
+                    0.03
                     * Math.Max(
                         0,
                         context.Tables.Borders.Count(b => b.BySize[context.ShownSize] is not null)
@@ -246,7 +246,7 @@ internal sealed class Borders : Section
     /// <summary>The corner block's name; null where there is none.</summary>
     private static string? CornerBlock(BorderCell cell) =>
         cell.Rows.FirstOrDefault(row => row.Part == BorderPart.Corners) is { } corners
-            ? MarkdownText.Escape(corners.Blocks[0].Coloring)
+            ? MarkdownText.Escape(NameOf(corners.Blocks[0]))
             : null;
 
     /// <summary>What the next border outward is called; null where there is none.</summary>
@@ -367,7 +367,7 @@ internal sealed class Borders : Section
                 .SelectMany(c => c?.Rows ?? [])
                 .Where(r => r.Part == part)
                 .SelectMany(r => r.Blocks)
-                .Select(b => b.Coloring)
+                .Select(NameOf)
                 .Distinct(),
         ];
         table.Add(
@@ -407,10 +407,11 @@ internal sealed class Borders : Section
         labels.Format(
             "row-takes",
             labels.List(
-                row.Blocks.CountBy(b => b.Coloring)
-                    .Select(b => labels.Format("takes-piece", b.Value, b.Key))
+                row.Blocks.CountBy(NameOf).Select(b => labels.Format("takes-piece", b.Value, b.Key))
             )
         );
+
+    private static string NameOf(PlacementCell cell) => BlockNames.Of(cell.Coloring, cell.Number);
 
     private static string StripLabel(BorderPart part) =>
         part switch

@@ -127,9 +127,11 @@ public sealed class SectionFigures
 
     /// <summary>The rows of blocks of a border.</summary>
     public Figure? BorderRows(int size, int number, Points width) =>
-        QuiltOf(size)?.Borders.FirstOrDefault(b => b.Number == number) is { IsPieced: true } border
+        QuiltOf(size) is { } quilt
+        && quilt.Borders.FirstOrDefault(b => b.Number == number) is { IsPieced: true } border
             ? Set(
                 Figures.BorderRows.Draw(
+                    quilt,
                     border,
                     palette.Value,
                     new FigureRoom(width, context.TextHeight)

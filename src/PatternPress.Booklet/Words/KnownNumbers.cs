@@ -123,6 +123,10 @@ public sealed partial class KnownNumbers
             );
         }
         yield return Told(tables.Borders.Count(row => row.BySize[size] is not null));
+        foreach (int count in tables.Placement[size].Counts().Values)
+        {
+            yield return Told(count);
+        }
         foreach (var design in tables.Blocks.GroupBy(row => row.Block))
         {
             yield return Told(design.Sum(row => row.BySize[size]?.Count ?? 0));

@@ -17,7 +17,35 @@ public sealed record PlacementChart(
     ImmutableArray<ImmutableArray<PlacementCell>> Rows,
     SashingLayout? Sashing,
     ImmutableArray<SectionRow> Sections
-);
+)
+{
+    /// <summary>How many there are of each block in the field, by coloring and number.</summary>
+    public IReadOnlyDictionary<(string Coloring, int Number), int> Counts()
+    {
+        var counts = new Dictionary<(string, int), int>();
+        foreach (PlacementCell cell in Rows.SelectMany(row => row))
+        {
+            Add(cell, 1);
+        }
+        foreach (SectionRow section in Sections)
+        {
+            foreach (SectionPart part in section.Parts)
+            {
+                if (part.Block is { } cell)
+                {
+                    Add(cell, section.Count);
+                }
+            }
+        }
+        return counts;
+
+        void Add(PlacementCell cell, int count)
+        {
+            var key = (cell.Coloring, cell.Number);
+            counts[key] = counts.GetValueOrDefault(key) + count;
+        }
+    }
+}
 
 /// <summary>Blocks and sections sewn before it that make a section.</summary>
 /// <param name="Number">From 1.</param>

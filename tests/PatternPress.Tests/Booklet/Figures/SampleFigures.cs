@@ -203,7 +203,7 @@ internal static class SampleFigures
             420,
             200,
             (quilt, palette, room) =>
-                BorderRows.Draw(quilt.Borders.First(b => b.IsPieced), palette, room)
+                BorderRows.Draw(quilt, quilt.Borders.First(b => b.IsPieced), palette, room)
         );
         yield return Of("borders, top first", Scraps, 240, 300, InOrder);
         yield return Of(
