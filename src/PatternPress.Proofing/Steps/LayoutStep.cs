@@ -15,7 +15,7 @@ internal sealed class LayoutStep
 {
     private const string Chart = "placement chart";
     private const string OnPoint = "on-point";
-    private static readonly string[] InSections = ["in-sections", "strippy", "staggered"];
+    private static readonly string[] InSections = ["in-sections", "strippy", "staggered", "free"];
 
     private readonly Workbench _bench;
     private readonly PlacementChart _chart;

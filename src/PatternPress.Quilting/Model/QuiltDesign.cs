@@ -29,6 +29,9 @@ public sealed record QuiltDesign(
     /// <summary>The half blocks at the ends of staggered lines: one line of one or two colorings.</summary>
     public Fill? Ends { get; init; }
 
+    /// <summary>Blocks placed one by one; null where a fill spreads them.</summary>
+    public Sourced<ImmutableArray<FreePlace>>? Places { get; init; }
+
     /// <summary>Whether lines of blocks run down the quilt; null where it is not said.</summary>
     public Sourced<bool>? AlongColumns { get; init; }
 
@@ -67,6 +70,20 @@ public sealed record QuiltDesign(
     /// <summary>The shape of all patches of a one-patch quilt.</summary>
     public PatchDesign? Patch { get; init; }
 }
+
+/// <summary>A block placed by its distance from the upper left corner of the field.</summary>
+/// <param name="Cell">The coloring and how its block is turned.</param>
+/// <param name="Left">Finished.</param>
+/// <param name="Top">Finished.</param>
+/// <param name="Size">Finished width and height as it lies; null for the size of the block itself.</param>
+/// <param name="Span">The whole line.</param>
+public sealed record FreePlace(
+    FillCell Cell,
+    Length Left,
+    Length Top,
+    (Length Width, Length Height)? Size,
+    Span Span
+);
 
 /// <summary>The triangles that fill the edge of a setting on point.</summary>
 /// <param name="Sides">Fabric of the side triangles.</param>

@@ -36,6 +36,21 @@ internal static class QuiltReader
             _ => null,
         };
         fill ??= map["fill"] is { } node ? FillReader.Read(node, colorings, context) : null;
+        Sourced<ImmutableArray<FreePlace>>? places = ReadContext.Text(map, "places") is { } placed
+            ? FreePlaceReader.Read(placed, colorings, context)
+            : null;
+        if (places is { } free)
+        {
+            // What follows knows colorings from the fill.
+            fill ??= new Fill(
+                FillKind.Repeat,
+                [
+                    [.. free.Value.Select(place => place.Cell)],
+                ],
+                0,
+                free.Span
+            );
+        }
         Sourced<ImmutableArray<Length>>? columns = ReadMeasures(
                 map,
                 "columns",
@@ -47,6 +62,7 @@ internal static class QuiltReader
             fill is null
             || (columns is null && map["columns"] is not null)
             || (rows is null && map["rows"] is not null)
+            || (places is null && map["places"] is not null)
         )
         {
             return null;
@@ -80,6 +96,7 @@ internal static class QuiltReader
             AlongColumns = ReadContext.Text(map, "along") is { } along
                 ? new Sourced<bool>(along.Value.Trim() == "columns", along.Span)
                 : null,
+            Places = places,
             Columns = columns,
             Rows = rows,
             CenterSetting = medallion ? ReadCenter(map) : null,

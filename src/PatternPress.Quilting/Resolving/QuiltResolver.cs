@@ -22,7 +22,9 @@ public static class QuiltResolver
         foreach (SizeDesign size in pattern.Sizes)
         {
             bool takesPlaces =
-                SettingCatalog.Find(size.Quilt.FieldSetting.Value) is { HasGrid: true };
+                SettingCatalog.Find(size.Quilt.FieldSetting.Value)
+                is { HasGrid: true }
+                    or { IsFree: true };
             foreach (BlockDesign design in pattern.Blocks)
             {
                 if (design.Sized || size.BlockSize is not null)

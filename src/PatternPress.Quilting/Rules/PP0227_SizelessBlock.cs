@@ -24,4 +24,17 @@ public sealed class PP0227_SizelessBlock : ReadingRule
             size,
             size is null ? "" : "names no block size either"
         );
+
+    /// <param name="place">The line that places it.</param>
+    public static Finding Placed(Span place, string coloring, string size) =>
+        new(
+            Instance.Report(
+                place,
+                $"\"{coloring}\" is placed and has no finished size",
+                "no size here",
+                hint: "write its size before at: P 6 x 12 at 24, 0"
+            ),
+            size,
+            ""
+        );
 }

@@ -30,9 +30,6 @@ internal sealed class CellGrid
         _taken = new bool[y.Length - 1, x.Length - 1];
     }
 
-    /// <summary>Plain pieces that are longer than their fabric is wide.</summary>
-    public List<Sash> Strips { get; } = [];
-
     public Length Width => _x[^1];
 
     public Length Height => _y[^1];
@@ -66,7 +63,7 @@ internal sealed class CellGrid
                 {
                     places.Add(place);
                 }
-                else if (!_taken[row, column])
+                else
                 {
                     all = false;
                     // What follows is looked at as if the cell were filled, so that other faults come out too.
@@ -77,19 +74,6 @@ internal sealed class CellGrid
         return all ? places : null;
     }
 
-    // As the cutting plan has it: too long for a strip of fabric, and not too wide for one.
-    private bool IsLong(Rect place, string fabric)
-    {
-        House house = _layout.Size.House;
-        Fabric? cloth = _layout.Pattern.Fabric(fabric);
-        Length usable = house.StripLength(cloth?.UsableWidth ?? house.UsableWidth),
-            longer = Length.Max(place.Width, place.Height),
-            shorter = Length.Min(place.Width, place.Height);
-        return cloth is not { Directional: true }
-            && house.Unfinished(longer) > usable
-            && house.Unfinished(shorter) * 2 < usable;
-    }
-
     private BlockPlace? BlockAt(int row, int column)
     {
         FillCell cell = _layout.Cells[row][column];
@@ -98,18 +82,7 @@ internal sealed class CellGrid
         {
             int across = Run(row, column, int.MaxValue),
                 down = Depth(row, column, across, int.MaxValue);
-            string fabric = coloring.Fabrics[Coloring.PlainPart];
-            BlockPlace plain = Take(row, column, across, down, coloring, null, Turn.None);
-            if (!IsLong(plain.Place, fabric))
-            {
-                return plain;
-            }
-            // Longer than the fabric is wide: joined like a strip of sashing.
-            bool level = plain.Place.Width > plain.Place.Height;
-            Strips.Add(
-                new Sash(level ? SashKind.Row : SashKind.Column, row, column, plain.Place, fabric)
-            );
-            return null;
+            return Take(row, column, across, down, coloring, null, Turn.None);
         }
         return _layout.Pattern.Block(key) is not { } design ? null
             : design.Sized ? Sized(row, column, cell, coloring, design)

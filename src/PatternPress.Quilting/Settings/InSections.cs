@@ -21,6 +21,6 @@ public sealed class InSections : Setting
         );
         return cells.Blocks() is not { } places
             ? null
-            : SectionOrder.Sewn(layout, cells.Width, cells.Height, places, cells.Strips);
+            : SectionOrder.Sewn(layout, cells.Width, cells.Height, places, []);
     }
 }

@@ -21,6 +21,9 @@ public abstract class Setting
     /// size takes that of its place.</summary>
     public virtual bool HasGrid => false;
 
+    /// <summary>Whether blocks are placed one by one instead of by a fill.</summary>
+    public virtual bool IsFree => false;
+
     /// <summary>Whether strips of sashing have a place.</summary>
     public virtual bool TakesSashing => true;
 

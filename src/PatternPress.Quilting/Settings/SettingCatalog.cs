@@ -14,6 +14,7 @@ public static class SettingCatalog
         new Staggered(),
         new Medallion(),
         new OnePatch(),
+        new FreePlacement(),
     ];
 
     public static Setting? Find(string keyword) =>

@@ -94,9 +94,12 @@ internal static class SettingNeeds
             Refuse(design.Columns?.Span, "columns", "in-sections");
             Refuse(design.Rows?.Span, "rows", "in-sections");
         }
-        else
+        if (setting.HasGrid || setting.IsFree)
         {
             Refuse(size.BlockSize is null ? null : size.Span, "block size", "straight");
+        }
+        if (setting.HasGrid)
+        {
             if (design.Columns is null || design.Rows is null)
             {
                 Need(
@@ -108,6 +111,14 @@ internal static class SettingNeeds
                     )
                 );
             }
+        }
+        if (!setting.IsFree)
+        {
+            Refuse(design.Places?.Span, "places", "free");
+        }
+        else if (design.Places is null)
+        {
+            Need(PP0268_NoPlaces.Found(design.Setting.Span));
         }
         if (!setting.TakesSashing)
         {

@@ -655,6 +655,14 @@ public sealed class PatternShape
                         "H H/180"
                     )
                 ),
+                new Key(
+                    "places",
+                    Text(
+                        "places",
+                        "Blocks placed freely, one a line: a coloring, at, its distance from the left and from the top.",
+                        "S at 0, 0\nP 6 x 12 at 12, 0"
+                    )
+                ),
                 new Key("fill", Fill()),
                 new Key("between", Fill()),
                 new Key("triangles", Triangles()),

@@ -155,7 +155,7 @@ public sealed class InSectionsTests
             .IsComplete.ShouldBeFalse();
 
     /// <summary>A rectangle cut at random: through, or into four parts around a middle.</summary>
-    private static Gen<ImmutableArray<Rect>> Cut(int x, int y, int right, int bottom, int depth)
+    internal static Gen<ImmutableArray<Rect>> Cut(int x, int y, int right, int bottom, int depth)
     {
         int wide = right - x,
             high = bottom - y;
