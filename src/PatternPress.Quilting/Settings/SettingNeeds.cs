@@ -118,7 +118,7 @@ internal static class SettingNeeds
         }
         else if (design.Places is null)
         {
-            Need(PP0268_NoPlaces.Found(design.Setting.Span));
+            Need(PP0268_NoPlaces.Found(design.FieldSetting.Span));
         }
         if (!setting.TakesSashing)
         {
@@ -135,7 +135,7 @@ internal static class SettingNeeds
         }
         else if (design.Ends is null)
         {
-            Need(PP0264_NoEnds.Found(design.Setting.Span));
+            Need(PP0264_NoEnds.Found(design.FieldSetting.Span));
         }
         else if (design.Ends.Rows is not [{ Length: 1 or 2 }])
         {
@@ -150,7 +150,7 @@ internal static class SettingNeeds
         }
         if (setting is Strippy && design.Sashing is null)
         {
-            Need(PP0263_NoStrips.Found(design.Setting.Span));
+            Need(PP0263_NoStrips.Found(design.FieldSetting.Span));
         }
         if (setting.StandsOnPoint && design.Triangles is null)
         {

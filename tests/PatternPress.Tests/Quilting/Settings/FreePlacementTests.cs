@@ -66,9 +66,9 @@ public sealed class FreePlacementTests
         Faults("S 6 at 0, 0", "P 2 x 4 at 8, 0", "Q 10 x 2 at 0, 8")
             .ShouldHaveSingleItem()
             .ShouldBe(
-                "PP0267 line 17: one: nothing covers 2 × 4 in, 6 in from the left and 0 in from the top\n"
-                    + "one: nothing covers 4 × 2 in, 6 in from the left and 4 in from the top\n"
-                    + "one: nothing covers 10 × 2 in, 0 in from the left and 6 in from the top"
+                "PP0267 line 17: one: nothing covers 2 × 8 in, 6 in from the left and 0 in from the top\n"
+                    + "one: nothing covers 2 × 4 in, 8 in from the left and 4 in from the top\n"
+                    + "one: nothing covers 6 × 2 in, 0 in from the left and 6 in from the top"
             );
 
     // Any layout that is cut through or around at random, given piece by piece in any order, is sewn as drawn, repeated or not;
