@@ -68,6 +68,7 @@ public sealed class Prover(ImmutableArray<Quilt> drawing)
     [
         CountStep.Do,
         UnitStep.Do,
+        FoundationStep.Do,
         BlockStep.Do,
         LayoutStep.Do,
         TemplateStep.Do,

@@ -28,6 +28,7 @@ public static class SectionCatalog
         new ColoringPage(),
         new Placement(),
         new TemplatePages(),
+        new FoundationPages(),
     ];
 
     public static IEnumerable<string> Names => All.Select(s => s.Name);

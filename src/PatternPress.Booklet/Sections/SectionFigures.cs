@@ -469,6 +469,28 @@ public sealed class SectionFigures
             )
         );
 
+    /// <summary>A paper foundation in true size.</summary>
+    internal TrueScaleShape Foundation(
+        string name,
+        string told,
+        UnitCell cell,
+        Quilting.Measures.Length seam,
+        ImmutableArray<FoundationArea> areas,
+        Func<int, string> letters,
+        string below
+    ) =>
+        FoundationShape.Draw(
+            name,
+            told,
+            cell.FinishedWidth,
+            cell.FinishedHeight,
+            seam,
+            areas,
+            letters,
+            below,
+            palette.Value.Style
+        );
+
     /// <summary>A template in true size.</summary>
     internal TrueScaleShape Template(
         string name,

@@ -146,6 +146,13 @@ internal sealed class ReadStep
                 Columns("patches", $"{row.Kind} {row.Fabric}", row.BySize.Length);
             }
         }
+        foreach (FoundationTable foundation in tables.Foundations)
+        {
+            if (Lacks(foundation.BySize.Length))
+            {
+                Columns("foundations", foundation.Name, foundation.BySize.Length);
+            }
+        }
         foreach (TemplateTable template in tables.Templates)
         {
             if (Lacks(template.BySize.Length))

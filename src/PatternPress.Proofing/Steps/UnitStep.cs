@@ -156,7 +156,13 @@ internal sealed class UnitStep
             usable,
             Corner(),
             _bench.House.Ruler,
-            _cell.Measures.FirstOrDefault(measure => measure.Name == "radius")?.Value ?? Length.Zero
+            _cell.Measures.FirstOrDefault(measure => measure.Name == "radius")?.Value
+                ?? Length.Zero,
+            _bench
+                .Tables.Foundations.FirstOrDefault(f => f.Unit == _table.Number)
+                ?.BySize[_bench.Size]
+                ?.Areas
+                ?? []
         );
     }
 
@@ -322,6 +328,7 @@ internal sealed class UnitStep
         {
             trim = true;
         }
+        trim |= plan.AlwaysTrim;
         if (!_bench.Notes.Ok(_cell.Trim == trim))
         {
             Wrong(

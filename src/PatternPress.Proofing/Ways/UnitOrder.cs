@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Tables;
 
 namespace PatternPress.Proofing.Ways;
 
@@ -12,6 +13,7 @@ namespace PatternPress.Proofing.Ways;
 /// <param name="Corner">Finished leg of a flipped corner; zero for other kinds.</param>
 /// <param name="Ruler">The marks that sizes are read off at.</param>
 /// <param name="Radius">Finished radius of a quarter circle; zero for other kinds.</param>
+/// <param name="Areas">Of a section sewn on paper, as its foundation is printed; none for other kinds.</param>
 internal sealed record UnitOrder(
     string Variant,
     Length Width,
@@ -21,5 +23,6 @@ internal sealed record UnitOrder(
     Length StripLength,
     Length Corner,
     Ruler Ruler,
-    Length Radius
+    Length Radius,
+    ImmutableArray<FoundationArea> Areas
 );

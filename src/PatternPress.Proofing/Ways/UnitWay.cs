@@ -25,6 +25,7 @@ internal sealed record UnitWay(string Keyword, string Kind, Func<UnitOrder, WayP
         PlainWays.All,
         LogWays.All,
         CurveWays.All,
+        PaperWays.All,
     }
         .SelectMany(ways => ways)
         .ToDictionary(way => way.Keyword);

@@ -27,6 +27,9 @@ internal sealed record WayPlan(
     /// <summary>Whether the unit always comes out larger, however its pieces are cut.</summary>
     public bool Trims { get; init; }
 
+    /// <summary>Whether the unit always comes out larger and is trimmed.</summary>
+    public bool AlwaysTrim { get; init; }
+
     /// <summary>Corners stitched and flipped for one batch.</summary>
     public int Flips { get; init; }
 

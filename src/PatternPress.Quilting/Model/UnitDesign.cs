@@ -33,6 +33,9 @@ public sealed record UnitDesign(
     /// <summary>Finished measures by the word before them: "center 2", "logs 1 and 1/2".</summary>
     public ImmutableArray<NamedMeasures> Named { get; init; } = [];
 
+    /// <summary>Of a foundation, the section it is named after.</summary>
+    public FoundationDesign? Foundation { get; init; }
+
     /// <summary>The measures that stand behind a word; null if the word is not written.</summary>
     public NamedMeasures? Find(string word)
     {

@@ -73,6 +73,8 @@ public static class PatternReader
             context
         );
         context.Fabrics = fabrics.ToImmutableDictionary(f => f.Key, StringComparer.Ordinal);
+        context.FoundationNames = Names(root, "foundations");
+        context.Foundations = FoundationReader.Read(ReadContext.Map(root, "foundations"), context);
         ImmutableArray<BlockDesign> blocks = BlockReader.Read(
             ReadContext.Map(root, "blocks"),
             context

@@ -58,6 +58,16 @@ internal sealed class ReadContext(DiagnosticList findings)
     public ImmutableDictionary<string, Fabric> Fabrics { get; set; } =
         ImmutableDictionary.Create<string, Fabric>(StringComparer.Ordinal);
 
+    /// <summary>Sections for paper foundations by name, once they are read.</summary>
+    public ImmutableDictionary<string, FoundationDesign> Foundations { get; set; } =
+        ImmutableDictionary.Create<string, FoundationDesign>(StringComparer.Ordinal);
+
+    /// <summary>Names of sections that stand in the file, also of those that could not be read.</summary>
+    public ImmutableHashSet<string> FoundationNames { get; set; } = [];
+
+    /// <summary>Whether a section that could not be read may have the name.</summary>
+    public bool MayBeFoundation(string name) => !IsComplete || FoundationNames.Contains(name);
+
     public bool HasErrors => findings.HasErrors;
 
     /// <summary>Keeps a finding, once: a part of the quilt that several sizes share is read once a size.</summary>

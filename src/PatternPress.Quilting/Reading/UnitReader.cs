@@ -3,6 +3,7 @@ using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Rules;
 using PatternPress.Quilting.Techniques;
+using PatternPress.Quilting.Techniques.Kinds;
 using PatternPress.Source;
 using PatternPress.Source.Syntax;
 
@@ -54,6 +55,23 @@ internal static class UnitReader
         Sourced<Length>? measure = null;
         Sourced<string>? ground = null;
         Sourced<int>? rounds = null;
+        FoundationDesign? foundation = null;
+        if (kind is FoundationSection && !comma && at < words.Length)
+        {
+            Slice name = WithoutComma(words[at], out comma);
+            at++;
+            foundation = context.Foundations.GetValueOrDefault(name.Text);
+            if (foundation is null && !context.MayBeFoundation(name.Text))
+            {
+                context.Report(
+                    PP0270_UnknownSection.Found(name.Span, name.Text, context.Foundations.Keys)
+                );
+            }
+            if (foundation is null)
+            {
+                return null;
+            }
+        }
         var named = ImmutableArray.CreateBuilder<NamedMeasures>();
         bool commaAhead = words.Skip(at).Any(w => w.Text.EndsWith(','));
         // Before the comma: places, a grid, a measure. Behind it, or where there is none: parts.
@@ -140,6 +158,7 @@ internal static class UnitReader
             text.Span
         )
         {
+            Foundation = foundation,
             Rounds = rounds,
             Named = named.ToImmutable(),
         };

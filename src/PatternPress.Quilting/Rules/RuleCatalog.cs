@@ -110,6 +110,8 @@ public static class RuleCatalog
             PP0267_GapBetweenBlocks.Instance,
             PP0268_NoPlaces.Instance,
             PP0269_PlaceOfAnotherShape.Instance,
+            PP0270_UnknownSection.Instance,
+            PP0271_UnreadableSection.Instance,
             PP0424_MissingImage.Instance,
             PP0425_ImageOutsideFolder.Instance,
             PP0426_UnusableImage.Instance,

@@ -20,6 +20,7 @@ public static class PrintedFacts
         writer.Units();
         writer.Templates();
         writer.Patches();
+        writer.Foundations();
         writer.Blocks();
         writer.Placement();
         writer.Sashing();
@@ -354,6 +355,24 @@ public static class PrintedFacts
                         Count("pieces from each", cell.PerStrip);
                         Measure("strip height", cell.Height);
                         Measure("finished height", cell.Finished);
+                    }
+                );
+            }
+        }
+
+        public void Foundations()
+        {
+            _table = "foundations";
+            foreach (FoundationTable foundation in tables.Foundations)
+            {
+                (_row, _size) = (foundation.Name, "");
+                Text("unit", $"{foundation.Unit}");
+                BySize(
+                    foundation.BySize,
+                    cell =>
+                    {
+                        Count("papers", cell.Copies);
+                        Count("areas", cell.Areas.Length);
                     }
                 );
             }

@@ -64,6 +64,10 @@ public sealed class TablesJson
         {
             Array("patches", _tables.Patches, Patch);
         }
+        if (!_tables.Foundations.IsEmpty)
+        {
+            Array("foundations", _tables.Foundations, Foundation);
+        }
         Array("blocks", _tables.Blocks, Block);
         Array("placement", _tables.Placement, Placement);
         Array("sashing", _tables.Sashing, Sashing);
@@ -323,6 +327,29 @@ public sealed class TablesJson
                 Count("fromEach", cell.PerStrip);
                 Measure("height", cell.Height);
                 Measure("finished", cell.Finished);
+            }
+        );
+    }
+
+    private void Foundation(FoundationTable foundation)
+    {
+        Text("name", foundation.Name);
+        Count("unit", foundation.Unit);
+        BySize(
+            "bySize",
+            foundation.BySize,
+            cell =>
+            {
+                Count("papers", cell.Copies);
+                Array(
+                    "areas",
+                    cell.Areas,
+                    area =>
+                    {
+                        Count("role", area.Role);
+                        Outline("shape", area.Shape);
+                    }
+                );
             }
         );
     }

@@ -36,6 +36,7 @@ public sealed class TablesText
         }
         Templates();
         Patches();
+        Foundations();
         Blocks();
         foreach (PlacementChart chart in _tables.Placement)
         {
@@ -293,6 +294,28 @@ public sealed class TablesText
             ]);
         }
         Align(rows);
+    }
+
+    private void Foundations()
+    {
+        foreach (FoundationTable foundation in _tables.Foundations)
+        {
+            Head($"Foundation {foundation.Name}: unit {foundation.Unit}");
+            for (int i = 0; i < foundation.BySize.Length; i++)
+            {
+                if (foundation.BySize[i] is not { } cell)
+                {
+                    continue;
+                }
+                _text.Append($"{_tables.Sizes[i].Key}: {cell.Copies} papers\n");
+                for (int n = 0; n < cell.Areas.Length; n++)
+                {
+                    _text.Append(
+                        $"  {n + 1}, fabric {cell.Areas[n].Role + 1}: {Outline(cell.Areas[n].Shape)}\n"
+                    );
+                }
+            }
+        }
     }
 
     private string Outline(Polygon shape) =>

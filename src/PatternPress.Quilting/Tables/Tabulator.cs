@@ -40,6 +40,7 @@ public static class Tabulator
             [.. sizes.Select(FinishingTabulator.Backing)],
             TemplateTabulator.Tabulate(units, patches, making),
             patches,
+            FoundationTabulator.Tabulate(making),
             SubstituteOf(making),
             ScrapTabulator.Tabulate(making, cutting)
         );

@@ -41,6 +41,7 @@ public static class TechniqueCatalog
         new HalfLogCabinCutToLength(),
         new HalfLogCabinTrimEachRound(),
         new QuarterCircleTemplates(),
+        new FoundationPaper(),
     ];
 
     /// <summary>The keywords, in the same order, for suggestions and the schema.</summary>

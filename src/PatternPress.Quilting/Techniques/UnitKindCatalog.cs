@@ -27,6 +27,7 @@ public static class UnitKindCatalog
         CourthouseSteps.Kind,
         HalfLogCabin.Kind,
         QuarterCircle.Kind,
+        FoundationSection.Kind,
     ];
 
     /// <summary>The keywords, in the same order, for suggestions and the schema.</summary>

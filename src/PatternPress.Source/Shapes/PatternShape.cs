@@ -32,6 +32,7 @@ public sealed class PatternShape
                 new Key("pattern", shape.Heading(), Required: true),
                 new Key("house", shape.house),
                 new Key("fabrics", shape.Fabrics(), Required: true),
+                new Key("foundations", Foundations()),
                 new Key("blocks", shape.Blocks()),
                 new Key("colorings", Colorings()),
                 new Key("methods", shape.methods),
@@ -40,6 +41,39 @@ public sealed class PatternShape
             ]
         );
     }
+
+    private static NamesShape Foundations() =>
+        new(
+            "the foundations",
+            "Sections to sew on paper, drawn by their seam lines in the order of sewing.",
+            new TextShape("a section's name", "Short name of a section.", TextForm.Name),
+            new MapShape(
+                "a section",
+                "A section to sew on paper.",
+                [
+                    new Key(
+                        "grid",
+                        Text(
+                            "a grid",
+                            "Units across x units down, in which its places are given.",
+                            "4 x 6"
+                        ),
+                        Required: true
+                    ),
+                    new Key(
+                        "pieces",
+                        new TextShape(
+                            "pieces",
+                            "A piece a line in the order of sewing; all but the first with two places on its seam line, at whose left hand it lies."
+                        )
+                        {
+                            Examples = ["tower\nsky 0,6 - 2,0\nsky 2,0 - 4,6"],
+                        },
+                        Required: true
+                    ),
+                ]
+            )
+        );
 
     /// <summary>The house rules: in a pattern under <c>house</c>, and as a file of their own among the templates.</summary>
     public static MapShape House() =>

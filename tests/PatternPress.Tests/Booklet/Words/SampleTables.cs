@@ -52,6 +52,7 @@ internal static class SampleTables
             [null, null],
             [null, null],
             [],
+            [],
             []
         );
 

@@ -76,6 +76,8 @@ public class UnitKindTests
         ("half-log-cabin lower-left 1 round logs 1/16, core a", 3, 2),
         ("quarter-circle upper-left, a on b", 1, 1),
         ("quarter-circle lower-right, a on b", 1, 1),
+        ("foundation spire, a b", 2, 3),
+        ("foundation spire right, a b", 3, 2),
     ];
 
     private static readonly Gen<Length> Cell = Gen.Select(

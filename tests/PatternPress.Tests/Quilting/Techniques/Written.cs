@@ -73,6 +73,12 @@ internal static class Written
             );
             before.RemoveRange(i, before.Count - i);
         }
+        FoundationDesign? foundation = null;
+        if (kind.Value == "foundation")
+        {
+            before.RemoveAt(0);
+            foundation = Spire;
+        }
         Sourced<string>? ground = null;
         int on = after.FindIndex(w => w.Value == "on");
         if (on >= 0)
@@ -91,10 +97,26 @@ internal static class Written
             new Span("test", 1, 1, 1, text.Length + 1)
         )
         {
+            Foundation = foundation,
             Rounds = rounds,
             Named = [.. named],
         };
     }
+
+    /// <summary>The section that units of kind foundation are drawn by: a spire before its sky.</summary>
+    private static FoundationDesign Spire { get; } =
+        new(
+            "spire",
+            4,
+            6,
+            [
+                new FoundationPiece("tower", null, default),
+                new FoundationPiece("sky", ((1, 6), (2, 0)), default),
+                new FoundationPiece("sky", ((2, 0), (3, 6)), default),
+                new FoundationPiece("tower", ((4, 5), (0, 4)), default),
+            ],
+            default
+        );
 
     public static DrawnUnit Draw(string text, Length width, Length height)
     {
