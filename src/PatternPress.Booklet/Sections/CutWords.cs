@@ -54,6 +54,7 @@ internal static class CutWords
                 },
                 BorderName(border.Number, context)
             ),
+            CutPurpose.BiasSquare => labels["bias-squares"],
             _ => labels["binding-strips"],
         };
     }

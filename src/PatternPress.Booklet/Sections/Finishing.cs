@@ -42,6 +42,13 @@ internal sealed class Finishing : Section
                     "binding_width",
                     context.Sized(i => Optional(tables.Binding[i]?.StripWidth, numbers))
                 )
+                .With("bias", tables.Binding.Any(b => b?.Square is not null))
+                .With(
+                    "bias_line",
+                    context.Sized(i => Optional(tables.Binding[i]?.StripWidth, numbers))
+                )
+                .With("radius", context.Sized(i => Optional(tables.Binding[i]?.Radius, numbers)))
+                .With("rounded", tables.Binding.Any(b => b?.Radius is not null))
                 .With("binding_tail", numbers.Measure(Plain(numbers, 8, 20)))
                 .With("binding_gap", numbers.Measure(Plain(numbers, 12, 30)))
                 .With(
@@ -244,12 +251,39 @@ internal sealed class Finishing : Section
     {
         Labels labels = context.Labels;
         ImmutableArray<BindingCell?> binding = context.Tables.Binding;
-        string? id = binding.Select(b => b?.Cut).FirstOrDefault(c => c is not null);
+        string? id = binding
+            .Where(b => b?.Square is null)
+            .Select(b => b?.Cut)
+            .FirstOrDefault(c => c is not null);
+        string? squares = binding
+            .Where(b => b?.Square is not null)
+            .Select(b => b?.Cut)
+            .FirstOrDefault(c => c is not null);
         var table = new SizeTable(context, "") { Summary = labels["summary-binding"] };
         table.Add(
-            labels.Format("binding-to-join", id),
+            labels.Format("bias-cut", squares ?? ""),
             i =>
-                binding[i] is { } cell
+                binding[i] is { Square: { } square } cell
+                    ? Cells.Lines(
+                        labels.Count("square-count", cell.Strips),
+                        context.Numbers.Square(square, square)
+                    )
+                    : null
+        );
+        table.Add(
+            labels["bias-strips"],
+            i =>
+                binding[i] is { Square: not null } cell
+                    ? Cells.Lines(
+                        context.Numbers.Measure(cell.StripLength),
+                        labels.Format("strips-wide", context.Numbers.Measure(cell.StripWidth))
+                    )
+                    : null
+        );
+        table.Add(
+            labels.Format("binding-to-join", id ?? ""),
+            i =>
+                binding[i] is { Square: null } cell
                     ? Cells.Lines(
                         labels.Count("strip-count", cell.Strips),
                         labels.Format("strips-wide", context.Numbers.Measure(cell.StripWidth))

@@ -621,7 +621,10 @@ internal sealed class ReadStep
         {
             if (cell is not null)
             {
-                Purpose(cell.Cut, new CutPurpose.Binding());
+                Purpose(
+                    cell.Cut,
+                    cell.Square is null ? new CutPurpose.Binding() : new CutPurpose.BiasSquare()
+                );
             }
         }
     }

@@ -41,6 +41,9 @@ public abstract record CutPurpose
     public sealed record Border(int Number, BorderPart Part, int Set = 1) : CutPurpose;
 
     public sealed record Binding : CutPurpose;
+
+    /// <summary>Squares that bias binding is made from.</summary>
+    public sealed record BiasSquare : CutPurpose;
 }
 
 /// <summary>Which strips of a border.</summary>

@@ -172,7 +172,7 @@ public static class Derivations
                 return $"{run.Count} triangles ÷ {run.PerSquare} from a square, rounded up";
             case CutPurpose.Border { Part: BorderPart.Joined } or CutPurpose.SashingJoined:
                 return "joined, see below";
-            case CutPurpose.Binding:
+            case CutPurpose.Binding or CutPurpose.BiasSquare:
                 return "see binding strips";
             case CutPurpose.Border border:
                 return $"border {border.Number}";

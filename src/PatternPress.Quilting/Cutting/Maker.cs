@@ -255,6 +255,17 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
             Length usable = _drafts.StripLength(design.Fabric.Value, size);
             if (BindingPlanner.Plan(quilt, "", usable) is { } plan)
             {
+                if (plan.Square is { } square)
+                {
+                    _drafts.Add(
+                        plan.Fabric,
+                        BindingUse(size),
+                        new CutPurpose.BiasSquare(),
+                        size,
+                        new CutDraftCell(square, square, (square, square), plan.Strips)
+                    );
+                    return;
+                }
                 _drafts.AddWholeStrips(
                     plan.Fabric,
                     BindingUse(size),
@@ -477,7 +488,10 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
                 return null;
             }
             string fabric = design.Fabric.Value;
-            CutDraft? draft = _drafts.Find(fabric, new CutPurpose.Binding(), BindingUse(size));
+            CutPurpose purpose = design.Bias
+                ? new CutPurpose.BiasSquare()
+                : new CutPurpose.Binding();
+            CutDraft? draft = _drafts.Find(fabric, purpose, BindingUse(size));
             return BindingPlanner.Plan(
                 quilts[size],
                 draft?.Id ?? "",

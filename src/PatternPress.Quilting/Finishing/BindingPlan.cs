@@ -24,6 +24,13 @@ public sealed record BindingPlan(
     Derivation Derivation
 )
 {
+    /// <summary>Side of the squares that bias strips are made from; null for strips across the fabric. Then the strips are those
+    /// that one square gives, and their length is what it gives.</summary>
+    public Length? Square { get; init; }
+
+    /// <summary>Radius of the quilt's corners, finished; null for square ones.</summary>
+    public Length? Radius { get; init; }
+
     public Length Needed => Perimeter + Extra;
 
     /// <summary>Length of the joined strips.</summary>

@@ -22,10 +22,45 @@ public static class BindingPlanner
         Length topWidth = house.Unfinished(quilt.Width),
             topHeight = house.Unfinished(quilt.Height);
         Length perimeter = (topWidth + topHeight) * 2;
+        Length straight = perimeter;
+        Length? radius = quilt.Size.Quilt.RoundedCorners?.Value;
+        if (radius is { } finished)
+        {
+            // Round a corner the raw edge runs a quarter of a circle instead of two radii.
+            Length raw = finished + house.Seam;
+            perimeter = house.Ruler.Up(perimeter - (raw * 8) + (raw * 2 * _pi));
+        }
         Length needed = perimeter + house.BindingExtra;
         // A straight join would make a lump in a binding of several layers (common practice, no source).
         Length loss = StripJoin.Loss(Model.JoinStyle.Diagonal, width, house.Seam);
-        if (StripJoin.StripsFor(needed, stripLength, loss) is not { } strips)
+        Length? square = null;
+        long strips;
+        if (design.Bias)
+        {
+            Length step = house.Unit is LengthUnit.Inch or LengthUnit.Yard
+                ? Length.FromInches(1)
+                : Length.FromCentimetres(1);
+            if (
+                BiasSquare.For(needed, width, house.Seam, stripLength, step, loss)
+                is not { } squares
+            )
+            {
+                return null;
+            }
+            (strips, square) = (squares.Squares, squares.Side);
+            stripLength = house.Ruler.Down(BiasSquare.Yield(squares.Side, width, house.Seam));
+            // What is left after rounding may lack a hair.
+            if ((stripLength * strips) - (loss * (strips - 1)) < needed)
+            {
+                square += step;
+                stripLength = house.Ruler.Down(BiasSquare.Yield(square.Value, width, house.Seam));
+            }
+        }
+        else if (StripJoin.StripsFor(needed, stripLength, loss) is { } count)
+        {
+            strips = count;
+        }
+        else
         {
             return null;
         }
@@ -44,7 +79,9 @@ public static class BindingPlanner
                 [
                     new(
                         "perimeter",
-                        $"2 × ({Told(topWidth)} + {Told(topHeight)})",
+                        radius is null
+                            ? $"2 × ({Told(topWidth)} + {Told(topHeight)})"
+                            : $"{Told(straight)} less 8 × ({Told(radius.Value)} + {Told(house.Seam)}) and a circle of that radius",
                         new Quantity.Measure(perimeter)
                     ),
                     new(
@@ -62,6 +99,13 @@ public static class BindingPlanner
                     ),
                 ]
             )
-        );
+        )
+        {
+            Square = square,
+            Radius = radius,
+        };
     }
+
+    // A little more than π, by three parts in ten millions: a circle is not an exact number, and a binding must not be short.
+    private static readonly Rational _pi = new(355, 113);
 }

@@ -38,6 +38,9 @@ public sealed record QuiltDesign(
     /// <summary>Finished heights of the rows, from the top; they repeat.</summary>
     public Sourced<ImmutableArray<Length>>? Rows { get; init; }
 
+    /// <summary>Radius that the quilt's corners are rounded with before it is bound, finished; null for square corners.</summary>
+    public Sourced<Length>? RoundedCorners { get; init; }
+
     /// <summary>How the center of a medallion is set; null in other settings.</summary>
     public Sourced<string>? CenterSetting { get; init; }
 
@@ -107,4 +110,8 @@ public sealed record SashingDesign(
     Span Span
 );
 
-public sealed record BindingDesign(Sourced<string> Fabric, Length? Width, Span Span);
+public sealed record BindingDesign(Sourced<string> Fabric, Length? Width, Span Span)
+{
+    /// <summary>Whether its strips are cut on the bias, so that it lies flat around curves.</summary>
+    public bool Bias { get; init; }
+}

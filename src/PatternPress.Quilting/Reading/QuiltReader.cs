@@ -99,6 +99,11 @@ internal static class QuiltReader
             Places = places,
             Columns = columns,
             Rows = rows,
+            RoundedCorners =
+                ReadContext.Text(map, "rounded-corners") is { } radius
+                && context.Measure(radius.Whole, "radius of the corners") is { } round
+                    ? new Sourced<Length>(round, radius.Span)
+                    : null,
             CenterSetting = medallion ? ReadCenter(map) : null,
             Rounds = medallion ? reader.Read(map, "rounds") : [],
             Patch = ReadPatch(map, context),
@@ -240,6 +245,9 @@ internal static class QuiltReader
                 Length? width = context.Measure(map, "width", "binding width");
                 return context.FabricName(map, "fabric", "the binding") is { } named
                     ? new BindingDesign(named, width, map.Span)
+                    {
+                        Bias = ReadContext.Text(map, "cut")?.Value == "bias",
+                    }
                     : null;
             default:
                 return null;

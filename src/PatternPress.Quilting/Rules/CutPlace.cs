@@ -79,6 +79,8 @@ internal sealed record CutPlace(string Name, Span Span, string? Block = null, st
                         ?.Design.Span
                         ?? fabric
                 );
+            case CutPurpose.BiasSquare:
+                return new("a square for bias binding", quilt?.Binding?.Span ?? fabric);
             case CutPurpose.Binding:
                 return new("a strip of binding", quilt?.Binding?.Span ?? fabric);
             default:

@@ -23,6 +23,8 @@ public static class RuleCatalog
         new PP0239_RepeatedNeighbors(),
         new PP0240_BordersThatMerge(),
         new PP0241_SizesAlike(),
+        new PP0246_CornersRoundedTooFar(),
+        new PP0247_CurveOnStraightGrain(),
         new PP0250_MirrorImages(),
         new PP0255_ShapesThatDiffer(),
         new PP0301_UnitWithoutMethod(),

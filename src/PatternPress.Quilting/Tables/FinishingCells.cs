@@ -18,7 +18,15 @@ public sealed record BindingCell(
     Length JoinLoss,
     Length Length,
     Length Perimeter
-);
+)
+{
+    /// <summary>Side of the squares that bias strips are made from; null for strips across the fabric. Then the strips are the
+    /// long ones that a square gives.</summary>
+    public Length? Square { get; init; }
+
+    /// <summary>Radius that the corners are rounded with, finished; null for square ones.</summary>
+    public Length? Radius { get; init; }
+}
 
 /// <summary>Backing of one size.</summary>
 /// <param name="Width">Least width of the backing.</param>

@@ -18,6 +18,10 @@ internal static class FinishingTabulator
                 binding.Available,
                 binding.Perimeter
             )
+            {
+                Square = binding.Square,
+                Radius = binding.Radius,
+            }
             : null;
 
     public static BackingCell? Backing(SizeMaking size) =>

@@ -591,6 +591,14 @@ public static class PrintedFacts
                     Measure("taken by a join", cell.JoinLoss);
                     Measure("joined length", cell.Length);
                     Measure("perimeter", cell.Perimeter);
+                    if (cell.Square is { } square)
+                    {
+                        Measure("bias square", square);
+                    }
+                    if (cell.Radius is { } radius)
+                    {
+                        Measure("corner radius", radius);
+                    }
                 }
             );
             _row = "backing";

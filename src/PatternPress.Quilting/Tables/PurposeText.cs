@@ -20,6 +20,7 @@ public static class PurposeText
             CutPurpose.OnePatch p => Word(p.Kind, p.Reversed),
             CutPurpose.Border p => $"border {p.Number} {Word(p.Part)}",
             CutPurpose.Binding => "binding",
+            CutPurpose.BiasSquare => "bias binding",
             _ => purpose.ToString(),
         };
 

@@ -730,6 +730,14 @@ public sealed class TablesJson
         Measure("joinLoss", cell.JoinLoss);
         Measure("length", cell.Length);
         Measure("perimeter", cell.Perimeter);
+        if (cell.Square is { } square)
+        {
+            Measure("biasSquare", square);
+        }
+        if (cell.Radius is { } radius)
+        {
+            Measure("cornerRadius", radius);
+        }
     }
 
     private void Backing(BackingCell cell)

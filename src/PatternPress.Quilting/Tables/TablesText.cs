@@ -524,7 +524,7 @@ public sealed class TablesText
                 .. _tables.Binding.Select(b =>
                     b is null
                         ? "-"
-                        : $"{b.Strips} {b.Cut} {L(b.StripWidth)}, {L(b.Length)} for {L(b.Perimeter)}"
+                        : $"{b.Strips} {b.Cut} {(b.Square is { } square ? $"{L(square)} square, bias " : "")}{L(b.StripWidth)}, {L(b.Length)} for {L(b.Perimeter)}{(b.Radius is { } radius ? $", corners {L(radius)}" : "")}"
                 ),
             ],
             [

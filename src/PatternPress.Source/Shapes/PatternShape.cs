@@ -741,6 +741,14 @@ public sealed class PatternShape
                                         "width",
                                         Measure("a cut width", "Cut width of a strip.", "2 1/4 in")
                                     ),
+                                    new Key(
+                                        "cut",
+                                        new ChoiceShape(
+                                            "the grain of a binding",
+                                            "Straight: strips across the fabric. Bias: strips on the bias, made from squares, for curved edges.",
+                                            ["straight", "bias"]
+                                        )
+                                    ),
                                 ]
                             ),
                         ]
@@ -777,6 +785,14 @@ public sealed class PatternShape
                                 ]
                             ),
                         ]
+                    )
+                ),
+                new Key(
+                    "rounded-corners",
+                    Measure(
+                        "a radius",
+                        "Radius that the corners of the quilt are rounded with before it is bound, finished.",
+                        "6"
                     )
                 ),
                 new Key("batting", YesOrNo("batting", "Whether the quilt has batting.")),

@@ -27,8 +27,9 @@ internal static class Makings
         string height,
         string house = "",
         string quilt = "",
-        string fabric = ""
-    ) => Plain(Finished(width), Finished(height), house, quilt, fabric);
+        string fabric = "",
+        string binding = "B"
+    ) => Plain(Finished(width), Finished(height), house, quilt, fabric, binding);
 
     private static string Finished(string top) =>
         LengthText.Mixed((Written.Inches(top) - Written.Inches("1/2")).Inches.One);
@@ -39,7 +40,8 @@ internal static class Makings
         string height,
         string house = "",
         string quilt = "",
-        string fabric = ""
+        string fabric = "",
+        string binding = "B"
     )
     {
         Making making = Of(
@@ -56,7 +58,7 @@ internal static class Makings
                 map: s
                 units: {s: rectangle a}
             colorings: {W: whole a=A}
-            quilt: {fill: W, binding: B, {{quilt}} }
+            quilt: {fill: W, binding: {{binding}}, {{quilt}} }
             sizes: {only: {blocks: 1 x 1} }
             """
         );
