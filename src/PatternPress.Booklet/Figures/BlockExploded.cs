@@ -265,7 +265,7 @@ public static class BlockExploded
                 ? new((Math.Max(a.X, b.X) + Math.Min(a.Right, b.Right)) / 2, (a.Bottom + b.Y) / 2)
                 : new((a.Right + b.X) / 2, (Math.Max(a.Y, b.Y) + Math.Min(a.Bottom, b.Bottom)) / 2);
             Spot step = group.Level ? new(0, ArrowLength / 2) : new(ArrowLength / 2, 0);
-            if (PressesBack(depth, number))
+            if (pressing != PressingStyle.ToOneSide && PressesBack(depth, number))
             {
                 step *= -1;
             }

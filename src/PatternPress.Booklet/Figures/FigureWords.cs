@@ -149,7 +149,7 @@ internal static class FigureWords
                 string way =
                     pressing == PressingStyle.Open ? "pressed open"
                     : !group.Level ? "pressed down"
-                    : i % 2 == 0 ? "pressed to the left"
+                    : i % 2 == 0 || pressing == PressingStyle.ToOneSide ? "pressed to the left"
                     : "pressed to the right";
                 return part is SewingOrder.Unit unit
                     ? $"{noun} {i + 1}: {Unit(unit.Index)}."

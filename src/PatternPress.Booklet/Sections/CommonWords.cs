@@ -35,6 +35,7 @@ internal static class CommonWords
             .With("shrinkage", PerCent(house.Shrinkage))
             .With("ruler_step", numbers.Measure(house.Ruler.Step))
             .With("press_open", house.Pressing == PressingStyle.Open)
+            .With("press_nested", house.Pressing == PressingStyle.Nested)
             .With("diagonal", house.Joins == JoinStyle.Diagonal)
             .With("oversize", house.Cutting == CuttingStyle.Oversize)
             .With("squaring", house.Squaring.Sign > 0 ? numbers.Measure(house.Squaring) : null)

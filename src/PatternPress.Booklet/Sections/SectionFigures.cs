@@ -358,7 +358,7 @@ public sealed class SectionFigures
         // Seams of two blocks meet where no sashing lies between them.
         bool nests =
             block.Units.Length > 1
-            && context.Pattern.House.Pressing != PressingStyle.Open
+            && context.Pattern.House.Pressing == PressingStyle.Nested
             && context.Tables.Sashing.IsEmpty
             && context.Tables.Placement.Any(p =>
                 p.Rows.Length > 1 || p.Rows.Any(r => r.Length > 1)

@@ -30,7 +30,12 @@ internal sealed class UnitWords
             .With("yield", first?.Yield ?? 1)
             .With(
                 "pressing",
-                context.Pattern.House.Pressing == PressingStyle.Open ? "open" : "side"
+                context.Pattern.House.Pressing switch
+                {
+                    PressingStyle.Open => "open",
+                    PressingStyle.Nested => "nested",
+                    _ => "side",
+                }
             )
             .With("trim", FirstCells.Any(c => c.Trim))
             .With("leftovers", Leftovers())

@@ -94,7 +94,7 @@ public sealed record House
     /// <summary>How strips longer than the fabric are joined.</summary>
     public JoinStyle Joins { get; init; } = JoinStyle.Straight;
 
-    public PressingStyle Pressing { get; init; } = PressingStyle.ToOneSide;
+    public PressingStyle Pressing { get; init; } = PressingStyle.Nested;
 
     /// <summary>Techniques the house never uses, by keyword.</summary>
     public ImmutableArray<string> Without { get; init; } = [];

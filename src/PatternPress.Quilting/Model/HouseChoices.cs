@@ -37,8 +37,15 @@ public enum JoinStyle
     Diagonal,
 }
 
+/// <summary>How seams are pressed.</summary>
 public enum PressingStyle
 {
+    /// <summary>All seams of a row to one side, every row alike.</summary>
     ToOneSide,
+
+    /// <summary>To one side, rows by turns in opposite directions, so that seams that meet lock together.</summary>
+    Nested,
+
+    /// <summary>Allowances spread to either side.</summary>
     Open,
 }

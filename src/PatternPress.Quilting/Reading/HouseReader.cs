@@ -105,6 +105,7 @@ internal static class HouseReader
             Pressing = Choice(
                 "pressing",
                 start.Pressing,
+                ("nested", PressingStyle.Nested),
                 ("to-one-side", PressingStyle.ToOneSide),
                 ("open", PressingStyle.Open)
             ),

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
@@ -14,8 +16,19 @@ public sealed class PP0238_BiasOnOuterEdge : CheckingRule
     public PP0238_BiasOnOuterEdge()
         : base("PP0238", Severity.Warning, "Bias on an outer edge") { }
 
+    // Which edges are on the bias depends on how a unit is made.
+    public override bool NeedsMaking => true;
+
     public override IEnumerable<Finding> Check(RuleContext context)
     {
+        var techniques = new Dictionary<(string Block, string Letter), Technique>();
+        foreach (UnitShape shape in context.Making.Shapes)
+        {
+            foreach (BlockUse use in shape.Classes.SelectMany(unit => unit.Uses))
+            {
+                techniques.TryAdd((use.Block, use.Letter), shape.Technique);
+            }
+        }
         foreach (Quilt quilt in context.Quilts)
         {
             // A border of blocks frames what is inside it, and is itself at the edge if it is the last.
@@ -26,7 +39,7 @@ public sealed class PP0238_BiasOnOuterEdge : CheckingRule
             bool sashed = quilt.Size.Quilt.Sashing is not null;
             foreach (ColoredBlock colored in RuleContext.BlocksOf(quilt))
             {
-                foreach (UnitRegion region in BiasUnits(colored.Block))
+                foreach (UnitRegion region in BiasUnits(colored.Block, techniques))
                 {
                     bool outermost = !framed && IsAtTheEdge(quilt, colored);
                     if (sashed && !outermost)
@@ -57,7 +70,10 @@ public sealed class PP0238_BiasOnOuterEdge : CheckingRule
         }
     }
 
-    private static IEnumerable<UnitRegion> BiasUnits(Block? block)
+    private static IEnumerable<UnitRegion> BiasUnits(
+        Block? block,
+        Dictionary<(string Block, string Letter), Technique> techniques
+    )
     {
         var seen = new HashSet<string>();
         foreach (BlockUnit unit in block?.Units ?? [])
@@ -67,13 +83,20 @@ public sealed class PP0238_BiasOnOuterEdge : CheckingRule
                 continue;
             }
             UnitForm form = unit.Drawn.Form;
-            bool bias = form.Patches.Any(patch =>
-            {
-                Polygon shape = patch
-                    .Shape.Turned(unit.Drawn.Turn, form.Width, form.Height)
-                    .MoveBy(unit.Place.UpperLeft);
-                return patch.BiasEdges.Any(edge => LiesOutside(shape, edge, block!));
-            });
+            Technique? technique = techniques.GetValueOrDefault(
+                (block!.Key, unit.Region.Design.Letter)
+            );
+            bool bias = Enumerable
+                .Range(0, form.Patches.Length)
+                .Any(patch =>
+                {
+                    Polygon shape = form.Patches[patch]
+                        .Shape.Turned(unit.Drawn.Turn, form.Width, form.Height)
+                        .MoveBy(unit.Place.UpperLeft);
+                    ImmutableArray<int> edges =
+                        technique?.BiasEdges(form, patch) ?? form.Patches[patch].BiasEdges;
+                    return edges.Any(edge => LiesOutside(shape, edge, block));
+                });
             if (bias)
             {
                 seen.Add(unit.Region.Design.Letter);

@@ -30,7 +30,14 @@ internal static class SinglePatches
                             .. rows.Take(2)
                                 .Select(
                                     (row, i) =>
-                                        GridPictures.PressRow(sewing, row, oneWay: false, i).Done()
+                                        GridPictures
+                                            .PressRow(
+                                                sewing,
+                                                row,
+                                                oneWay: house.Pressing == PressingStyle.ToOneSide,
+                                                i
+                                            )
+                                            .Done()
                                 ),
                         ])
                 ),

@@ -19,6 +19,16 @@ public abstract class Technique
     /// <summary>Whether pieces are set into angles, in seams that end before the edge (Y seams).</summary>
     public virtual bool HasSetInSeams => false;
 
+    /// <summary>How a designer avoids its set-in seams; null if there is no way.</summary>
+    public virtual string? WithoutSetInSeams => null;
+
+    /// <summary>
+    /// Edges of a patch that are cut on the bias when the unit is made so, by number (edge i runs from corner i to i + 1):
+    /// those that every way of making the unit puts there, and by default no more.
+    /// </summary>
+    public virtual ImmutableArray<int> BiasEdges(UnitForm form, int patch) =>
+        form.Patches[patch].BiasEdges;
+
     /// <summary>
     /// Says whether this form can be made so from fabric of the house's usable width; <paramref name="reason"/>
     /// says why not.

@@ -280,8 +280,8 @@ public sealed class PatternShape
                     "pressing",
                     new ChoiceShape(
                         "a way of pressing",
-                        "How seams are pressed.",
-                        ["to-one-side", "open"]
+                        "How seams are pressed. Nested: rows in opposite directions by turns, so that seams lock.",
+                        ["nested", "to-one-side", "open"]
                     )
                 ),
                 new Key(

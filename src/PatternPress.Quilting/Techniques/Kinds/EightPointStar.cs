@@ -28,7 +28,7 @@ public sealed class EightPointStar : UnitKind
 
     public override string Keyword => "eight-point-star";
 
-    public override string Name => "eight-pointed star";
+    public override string Name => "star of eight diamonds";
 
     public override string Example => "eight-point-star, ray glow on sky";
 

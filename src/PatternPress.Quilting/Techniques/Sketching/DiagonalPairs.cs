@@ -68,7 +68,7 @@ internal sealed class DiagonalPairs(Length side, House house)
             lowerLeft = new(zero, unit);
         SlantLine seam = SlantLine.Through(lowerLeft, upperRight);
         var drawing = new FrameDrawing();
-        if (house.Pressing == PressingStyle.ToOneSide)
+        if (house.Pressing != PressingStyle.Open)
         {
             drawing
                 .Wrong(new Polygon([upperRight, new(unit - Loss, zero), new(unit, -Loss)]), lower)

@@ -51,7 +51,8 @@ internal sealed class StripPictures(Length strip, Length segment, House house)
                 Length seam = house.Seam + (Sewn * i);
                 // Allowances go to every other strip, beginning with the first or the second by turns, so that
                 // the seams of neighbouring rows lie in opposite directions.
-                bool up = oneWay || (n + i - 1) % 2 == 0;
+                bool up =
+                    oneWay || house.Pressing == PressingStyle.ToOneSide || (n + i - 1) % 2 == 0;
                 SlantLine line = SlantLine.Level(seam);
                 sewn.Press(up ? line.Reversed : line, new Point(segment, seam), strip / 4, house);
             }

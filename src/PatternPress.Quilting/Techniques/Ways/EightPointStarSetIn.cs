@@ -20,6 +20,9 @@ public sealed class EightPointStarSetIn : Technique
 
     public override bool HasSetInSeams => true;
 
+    public override string WithoutSetInSeams =>
+        "write eight-point-star split, and the background is halved so that all seams are straight";
+
     public override Recipe Recipe(
         UnitForm form,
         ImmutableArray<string> fabrics,

@@ -16,6 +16,10 @@ public sealed class SquareInSquareQuickCorners : Technique
 
     public override string Kind => SquareInSquare.Kind.Keyword;
 
+    /// <summary>The center keeps the grain of the large square, so its slanted edges are on the bias too.</summary>
+    public override ImmutableArray<int> BiasEdges(UnitForm form, int patch) =>
+        patch == 0 ? [0, 1, 2, 3] : base.BiasEdges(form, patch);
+
     public override string Name => "Square-in-a-square, quick corners";
 
     public override Recipe Recipe(

@@ -60,7 +60,7 @@ public sealed class BlockFigureTests
         Picture picture = BlockExploded.Draw(
             colored,
             [],
-            PressingStyle.ToOneSide,
+            PressingStyle.Nested,
             Quilt.Pattern,
             Colored,
             FigureRoom.Of(240, 240)
@@ -114,7 +114,7 @@ public sealed class BlockFigureTests
             .Draw(
                 star,
                 labels,
-                PressingStyle.ToOneSide,
+                PressingStyle.Nested,
                 Quilt.Pattern,
                 Colored,
                 FigureRoom.Of(200, 200)

@@ -169,7 +169,7 @@ internal static class SampleFigures
             Stars,
             220,
             220,
-            Exploded(SampleQuilts.Star(12), PressingStyle.ToOneSide)
+            Exploded(SampleQuilts.Star(12), PressingStyle.Nested)
         );
         yield return Of(
             "exploded star, pressed open",
@@ -183,14 +183,14 @@ internal static class SampleFigures
             Stars,
             200,
             200,
-            Exploded(SampleQuilts.Whirl(9), PressingStyle.ToOneSide)
+            Exploded(SampleQuilts.Whirl(9), PressingStyle.Nested)
         );
         yield return Of(
             "exploded pinwheel",
             Stars,
             150,
             150,
-            Exploded(SampleQuilts.Pinwheel(6), PressingStyle.ToOneSide)
+            Exploded(SampleQuilts.Pinwheel(6), PressingStyle.Nested)
         );
         yield return Of("rows", Stars, 400, 420, RowAssembly.Draw);
         yield return Of("rows, many", ManyStars, 504, 600, RowAssembly.Draw);

@@ -76,7 +76,7 @@ public partial class StepTextTests
     {
         foreach (Recipe recipe in All(keyword))
         {
-            foreach (string pressing in (string[])["open", "side"])
+            foreach (string pressing in (string[])["open", "side", "nested"])
             {
                 foreach (bool trim in (bool[])[false, true])
                 {
