@@ -32,27 +32,42 @@ public static class RowAssembly
             edge = style.Edge.Value;
         // Many rows: the gaps may take a fifth of the height.
         double gap = Math.Min(Gap, room.Height.Value * 0.2 / Math.Max(1, flat.All.Count - 1));
-        double scale = Math.Min(
-            (room.Width.Value - left - edge) / center.Width,
-            (room.Height.Value - (gap * (flat.All.Count - 1)) - style.Small.Value - edge)
-                / center.Height
-        );
+        double widest = (room.Width.Value - left - edge) / center.Width,
+            scale = Math.Min(
+                widest,
+                (room.Height.Value - (gap * (flat.All.Count - 1)) - style.Small.Value - edge)
+                    / center.Height
+            );
+        // Rows lower than their numbers: the picture grows higher than its room as far as its width allows, and beyond that
+        // not every row has a number.
+        double apart = Apart(flat.All, scale, gap),
+            least = (2 * disc) + 1;
+        if (apart < least)
+        {
+            scale = Math.Min(widest, scale * (least - gap) / Math.Max(apart - gap, 0.1));
+            apart = Apart(flat.All, scale, gap);
+        }
+        int every = (int)Math.Ceiling(least / Math.Max(apart, 0.1) - 1e-6);
         // A letter may be higher than the first or the last row of sashing beside which it stands.
         double outer = flat.All.Exists(band => band.Row.Kind == LayoutRowKind.Sashing)
             ? style.Small.Value / 2
             : 0;
         double y = (edge / 2) + outer;
-        int sashing = 0;
+        int sashing = 0,
+            numbered = 0;
         foreach (Band band in flat.All)
         {
             var by = new Spot(left + (edge / 2) - (center.X * scale), y - (band.Box.Y * scale));
             PaintBand(draft, quilt, band, palette, scale, by);
             if (band.Row.Kind == LayoutRowKind.Blocks)
             {
-                draft.Disc(
-                    Number(band.Row),
-                    new Spot(disc + 0.5, y + (band.Box.Height * scale / 2))
-                );
+                if (numbered++ % every == 0)
+                {
+                    draft.Disc(
+                        Number(band.Row),
+                        new Spot(disc + 0.5, y + (band.Box.Height * scale / 2))
+                    );
+                }
             }
             else
             {
@@ -69,6 +84,27 @@ public static class RowAssembly
             draft.Finish(left + (center.Width * scale) + edge, y - gap + (edge / 2) + outer),
             FigureWords.RowAssembly(quilt)
         );
+    }
+
+    /// <summary>The least distance between the middles of two rows of blocks, one after the other.</summary>
+    private static double Apart(List<Band> bands, double scale, double gap)
+    {
+        double least = double.PositiveInfinity,
+            since = double.NaN;
+        foreach (Band band in bands)
+        {
+            double height = band.Box.Height * scale;
+            if (band.Row.Kind == LayoutRowKind.Blocks)
+            {
+                least = double.IsNaN(since) ? least : Math.Min(least, since + (height / 2));
+                since = (height / 2) + gap;
+            }
+            else
+            {
+                since += height + gap;
+            }
+        }
+        return least;
     }
 
     private static Picture DrawDiagonal(Quilt quilt, Palette palette, FigureRoom room)
