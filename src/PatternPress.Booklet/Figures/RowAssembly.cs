@@ -47,7 +47,7 @@ public static class RowAssembly
             scale = Math.Min(widest, scale * (least - gap) / Math.Max(apart - gap, 0.1));
             apart = Apart(flat.All, scale, gap);
         }
-        int every = (int)Math.Ceiling(least / Math.Max(apart, 0.1) - 1e-6);
+        int every = Math.Max(1, (int)Math.Ceiling((least / Math.Max(apart, 0.1)) - 1e-6));
         // A letter may be higher than the first or the last row of sashing beside which it stands.
         double outer = flat.All.Exists(band => band.Row.Kind == LayoutRowKind.Sashing)
             ? style.Small.Value / 2

@@ -146,7 +146,7 @@ internal sealed class Units : Section
         return table.ToBlocks();
     }
 
-    /// <summary>"2 B3, large square 7 1/4 in".</summary>
+    /// <summary>"2 × B3 large square, 7 1/4 in": in a narrow column broken at the comma only.</summary>
     private static Text PieceLine(UnitPiece piece, bool showSize, SectionContext context)
     {
         string size = piece.WholeStrip
@@ -156,7 +156,11 @@ internal sealed class Units : Section
             [
                 new Run($"{piece.Count}\u00a0×\u00a0"),
                 .. FractionText.Parse(piece.Cut, new InlineStyle { Bold = true }),
-                .. FractionText.Parse(showSize ? $" {piece.Name}, {size}" : $" {piece.Name}"),
+                .. FractionText.Parse(
+                    "\u00a0"
+                        + piece.Name.Replace(' ', '\u00a0')
+                        + (showSize ? $", {size.Replace(' ', '\u00a0')}" : "")
+                ),
             ],
             "table"
         );

@@ -22,6 +22,7 @@ internal sealed class WordCheck(ImmutableArray<Expected> expected, ImmutableArra
     private readonly FlowText _flow = new(pages);
     private readonly List<Misprint> _misprints = [];
     private readonly List<PrintedWords> _found = [];
+    private readonly Dictionary<int, HashSet<int>> _pagesOfRows = [];
 
     public IReadOnlyList<Misprint> Misprints => _misprints;
 
@@ -129,8 +130,8 @@ internal sealed class WordCheck(ImmutableArray<Expected> expected, ImmutableArra
     }
 
     /// <summary>
-    /// Takes what is there in parts. Only where a piece goes on over a page may the order be another, as columns beside it
-    /// come between; and on each page what is expected first stands first.
+    /// Takes what is there in parts. Only where a piece or a row of a table goes on over a page may the order be another, as
+    /// columns beside it come between; and on each page what is expected first stands first.
     /// </summary>
     /// <returns>What is still not there.</returns>
     private List<Expected> WithoutDivided(List<Expected> pieces, int at, int to)
@@ -144,7 +145,16 @@ internal sealed class WordCheck(ImmutableArray<Expected> expected, ImmutableArra
                 found.Add((piece, parts));
             }
         }
-        if (found.All(one => one.Parts.Count == 1))
+        foreach ((Expected piece, List<(int From, int Length)> parts) in found)
+        {
+            parts.ForEach(part => Note(piece, part.From));
+        }
+        if (
+            found.All(one =>
+                one.Parts.Count == 1
+                && _pagesOfRows.GetValueOrDefault(one.Piece.Row) is not { Count: > 1 }
+            )
+        )
         {
             foreach ((int from, int length) in found.SelectMany(one => one.Parts))
             {
@@ -244,6 +254,20 @@ internal sealed class WordCheck(ImmutableArray<Expected> expected, ImmutableArra
     {
         Array.Fill(_flow.Used, true, place, piece.Bare.Length);
         _found.Add(new PrintedWords(piece.Kind, _flow.PageAt(place), piece.Words, piece.Heads));
+        Note(piece, place);
+    }
+
+    // On which pages a row of a table stands.
+    private void Note(Expected piece, int place)
+    {
+        if (piece.Row > 0)
+        {
+            if (!_pagesOfRows.TryGetValue(piece.Row, out HashSet<int>? pages))
+            {
+                _pagesOfRows.Add(piece.Row, pages = []);
+            }
+            pages.Add(_flow.PageAt(place));
+        }
     }
 
     private string Show((int From, int To) rest)

@@ -12,6 +12,8 @@ internal sealed class ExpectedWords
     private readonly ImmutableArray<Expected>.Builder _words =
         ImmutableArray.CreateBuilder<Expected>();
     private readonly List<(int Level, string Title)> _anchors = [];
+    private int _rows;
+    private int _row;
 
     public static ImmutableArray<Expected> Of(Document document)
     {
@@ -141,8 +143,10 @@ internal sealed class ExpectedWords
                 at += cell.ColumnSpan;
             }
         }
+        int around = _row;
         foreach (TableRow row in table.Rows)
         {
+            _row = ++_rows;
             int at = 0;
             foreach (TableCell cell in row.Cells)
             {
@@ -155,6 +159,7 @@ internal sealed class ExpectedWords
                 at += cell.ColumnSpan;
             }
         }
+        _row = around;
     }
 
     private void Add(ImmutableArray<Inline> content, WordsKind kind, ImmutableArray<string> heads)
@@ -180,7 +185,7 @@ internal sealed class ExpectedWords
             words.Clear();
             if (text.Any(c => !Bare.IsNothing(c)))
             {
-                _words.Add(new Expected(kind, text.Trim(), heads));
+                _words.Add(new Expected(kind, text.Trim(), heads) { Row = _row });
             }
         }
     }

@@ -23,8 +23,11 @@ public sealed record List(ImmutableArray<ListItem> Items) : Block
     /// <summary>What stands after a number.</summary>
     public string AfterNumber { get; init; } = ".";
 
-    /// <summary>From the left edge to the text.</summary>
+    /// <summary>From the left edge to the text; more where a number takes more.</summary>
     public Points Indent { get; init; } = new(18_000);
+
+    /// <summary>The least space between a number and its text.</summary>
+    static readonly Points AfterLabel = new(4_000);
 
     /// <summary>The name of the numbers' or bullets' text style.</summary>
     public string LabelStyle { get; init; } = StyleSheet.BodyName;
@@ -42,7 +45,7 @@ public sealed record List(ImmutableArray<ListItem> Items) : Block
 
     public override Fit Fit(LayoutContext context, Room room)
     {
-        return context.Fit(Composed(IsShort), room with { Top = null });
+        return context.Fit(Composed(context, IsShort), room with { Top = null });
 
         // What takes as much of a page as this does not look forlorn, and what keeps it from standing alone wastes more.
         bool IsShort(Block entry) =>
@@ -50,21 +53,27 @@ public sealed record List(ImmutableArray<ListItem> Items) : Block
             || whole.Height < context.BodyHeight / 8;
     }
 
-    public override WidthRange Widths(LayoutContext context) => Composed(_ => true).Widths(context);
+    public override WidthRange Widths(LayoutContext context) => Composed(context, _ => true).Widths(context);
 
-    public override Spacing Spacing(LayoutContext context) => Composed(_ => true).Spacing(context);
+    public override Spacing Spacing(LayoutContext context) => Composed(context, _ => true).Spacing(context);
 
     internal override Points? RhythmicBaseline(LayoutContext context) =>
         Items.IsEmpty ? null : Items[0].Content.RhythmicBaseline(context);
 
     public override IEnumerable<Block> Children => Items.Select(item => item.Content);
 
-    Tagged Composed(Func<Block, bool> isShort) =>
-        new(TagRole.List, new Stack(Entries(isShort)) { Gap = Gap }) { Numbered = Numbered };
+    Tagged Composed(LayoutContext context, Func<Block, bool> isShort) =>
+        new(TagRole.List, new Stack(Entries(context, isShort)) { Gap = Gap })
+        {
+            Numbered = Numbered,
+        };
 
-    ImmutableArray<Block> Entries(Func<Block, bool> isShort)
+    ImmutableArray<Block> Entries(LayoutContext context, Func<Block, bool> isShort)
     {
-        Block[] entries = [.. Items.Select(Entry)];
+        var indent = Items
+            .Select((item, index) => WidthOf(context, LabelOf(item, index)) + AfterLabel)
+            .Aggregate(Indent, Points.Max);
+        Block[] entries = [.. Items.Select((item, index) => Entry(item, index, indent))];
         if (KeepItemsTogether && entries.Length > 1)
         {
             // Neither a short first item nor a short last one stands alone on a page.
@@ -83,10 +92,15 @@ public sealed record List(ImmutableArray<ListItem> Items) : Block
         return [.. entries];
     }
 
-    Block Entry(ListItem item, int index)
+    string LabelOf(ListItem item, int index) =>
+        item.Label ?? (Numbered ? $"{Start + index}{AfterNumber}" : Bullet);
+
+    Points WidthOf(LayoutContext context, string label) =>
+        new Text([new Inlines.Run(label)], LabelStyle).Widths(context).Natural;
+
+    Block Entry(ListItem item, int index, Points indent)
     {
-        var label = item.Label ?? (Numbered ? $"{Start + index}{AfterNumber}" : Bullet);
-        Block entry = new ListEntry(label, LabelStyle, Indent, item.Content)
+        Block entry = new ListEntry(LabelOf(item, index), LabelStyle, indent, item.Content)
         {
             LabelLink = item.LabelLink,
         };
