@@ -1,4 +1,5 @@
 using PatternPress.Booklet.Words;
+using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Tables;
 
 namespace PatternPress.Booklet.Sections;
@@ -53,6 +54,15 @@ internal static class CuttingLegend
                 strips.SelectMany(s => s.Pieces).FirstOrDefault(p => p.Cuts.Length > 1) is { } pair
                     ? MarkdownText.Escape(CutNames.Joined(pair.Cuts))
                     : null
+            )
+            .With(
+                "border_lengths",
+                context
+                    .Tables.Cutting.SelectMany(c => c.Rows)
+                    .Any(r =>
+                        !r.WholeStrip
+                        && r.Purpose is CutPurpose.Border { Part: not BorderPart.Corners }
+                    )
             )
             .With("squares", strips.Any(s => s.Pieces[0].Length == s.Pieces[0].Height && Whole(s)));
     }

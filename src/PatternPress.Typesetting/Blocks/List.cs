@@ -53,9 +53,11 @@ public sealed record List(ImmutableArray<ListItem> Items) : Block
             || whole.Height < context.BodyHeight / 8;
     }
 
-    public override WidthRange Widths(LayoutContext context) => Composed(context, _ => true).Widths(context);
+    public override WidthRange Widths(LayoutContext context) =>
+        Composed(context, _ => true).Widths(context);
 
-    public override Spacing Spacing(LayoutContext context) => Composed(context, _ => true).Spacing(context);
+    public override Spacing Spacing(LayoutContext context) =>
+        Composed(context, _ => true).Spacing(context);
 
     internal override Points? RhythmicBaseline(LayoutContext context) =>
         Items.IsEmpty ? null : Items[0].Content.RhythmicBaseline(context);
