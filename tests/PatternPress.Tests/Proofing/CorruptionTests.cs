@@ -11,9 +11,9 @@ namespace PatternPress.Tests.Proofing;
 public sealed class CorruptionTests
 {
     /// <summary>Of each pattern so many at least, spread evenly over all there are.</summary>
-    private const int Wanted = 2_000;
+    private const int Wanted = 700;
 
-    private const int CaseWanted = 500;
+    private const int CaseWanted = 300;
 
     [TestCaseSource(typeof(Proofs), nameof(Proofs.Patterns))]
     public void No_corruption_of_a_pattern_is_missed(string name)

@@ -39,7 +39,7 @@ public sealed class ProofTests
                 }
             },
             seed: "0000KXf1rYb1",
-            iter: 40,
+            iter: 20,
             threads: 1
         );
 

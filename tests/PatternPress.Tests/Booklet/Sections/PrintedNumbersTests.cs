@@ -289,6 +289,20 @@ public sealed class PrintedNumbersTests
                     )
                 );
         }
+        if (manuscript.Tables.Blocks.IsEmpty)
+        {
+            // A one-patch quilt: its pieces are counted where they are cut.
+            Rows(manuscript, Labels["summary-patches"], 2)
+                .Select(r =>
+                    r.Skip(2).Select(c => new string([.. c.TakeWhile(char.IsAsciiDigit)])).ToArray()
+                )
+                .ShouldBe(
+                    manuscript.Tables.Patches.Select(p =>
+                        p.BySize.Select(c => c is null ? Labels["none"] : $"{c.Count}").ToArray()
+                    )
+                );
+            return;
+        }
         List<string[]> placed = Rows(manuscript, Labels["summary-placement"], 2, "placement");
         placed
             .Select(r => r.Skip(2).ToArray())

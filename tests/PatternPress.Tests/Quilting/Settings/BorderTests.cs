@@ -459,7 +459,7 @@ public sealed class BorderTests
                     .Select(m => m.ToString())
                     .ShouldBeEmpty();
             },
-            iter: 60,
+            iter: 24,
             threads: 1,
             print: yaml => yaml
         );
