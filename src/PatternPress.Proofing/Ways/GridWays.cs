@@ -15,6 +15,7 @@ internal static class GridWays
         new("nine-patch-strip-sets", "nine-patch", Strips),
         new("checkerboard-pieced-singly", "checkerboard", Singly),
         new("checkerboard-strip-sets", "checkerboard", Strips),
+        new("bargello-strip-tubes", "bargello", Tubes),
     ];
 
     private static WayPlan? Singly(UnitOrder order)
@@ -40,6 +41,35 @@ internal static class GridWays
             1,
             UnitPictures.Grid(rows, order.Width, order.Height)
         );
+    }
+
+    /// <summary>
+    /// Strips in the order of their roles, closed to a tube. A segment is a ring: opened at any seam it reads in the same order,
+    /// from another strip on, so every row must be the strips' order turned on.
+    /// </summary>
+    private static WayPlan? Tubes(UnitOrder order)
+    {
+        if (Rows(order) is not { } rows || rows[0].Length != order.Roles)
+        {
+            return null;
+        }
+        foreach (ImmutableArray<int> row in rows)
+        {
+            for (int i = 0; i < row.Length; i++)
+            {
+                if (row[(i + 1) % row.Length] != (row[i] + 1) % order.Roles)
+                {
+                    return null;
+                }
+            }
+        }
+        return StripSets(order, rows) is { } plan
+            ? plan with
+            {
+                Sets = [new NeededSet([.. Enumerable.Range(0, order.Roles)], rows.Length)],
+                Pieces = [.. plan.Pieces.Select(p => p with { Count = rows.Length })],
+            }
+            : null;
     }
 
     private static WayPlan? Strips(UnitOrder order) =>

@@ -36,6 +36,9 @@ public sealed record UnitDesign(
     /// <summary>Of a foundation, the section it is named after.</summary>
     public FoundationDesign? Foundation { get; init; }
 
+    /// <summary>Whole numbers behind "shifts": by how many strips each column or row is moved.</summary>
+    public ImmutableArray<Sourced<int>> Shifts { get; init; } = [];
+
     /// <summary>The measures that stand behind a word; null if the word is not written.</summary>
     public NamedMeasures? Find(string word)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Rules;
@@ -10,7 +11,7 @@ using PatternPress.Source.Syntax;
 namespace PatternPress.Quilting.Reading;
 
 /// <summary>
-/// Reads what stands behind a letter of a block's map: <c>[each [2 x 1]] kind [places] [4 x 4] [4 rounds] [of measure]
+/// Reads what stands behind a letter of a block's map: <c>[each [2 x 1]] kind [places] [4 x 4] [4 rounds] [of measure] [shifts 0 1 2]
 /// [center measure] [logs measure and measure][, parts] [on part]</c>.
 /// </summary>
 internal static class UnitReader
@@ -73,6 +74,7 @@ internal static class UnitReader
             }
         }
         var named = ImmutableArray.CreateBuilder<NamedMeasures>();
+        ImmutableArray<Sourced<int>> shifts = [];
         bool commaAhead = words.Skip(at).Any(w => w.Text.EndsWith(','));
         // Before the comma: places, a grid, a measure. Behind it, or where there is none: parts.
         while (!comma && at < words.Length)
@@ -90,6 +92,11 @@ internal static class UnitReader
             if (commaAhead && TakeRounds(words, ref at, out Sourced<int> count, out comma))
             {
                 rounds = count;
+                continue;
+            }
+            if (commaAhead && words[at].Text == "shifts")
+            {
+                shifts = TakeShifts(words, ref at, out comma);
                 continue;
             }
             if (commaAhead && PlaceWords.OfMeasures.Contains(words[at].Text))
@@ -161,6 +168,7 @@ internal static class UnitReader
             Foundation = foundation,
             Rounds = rounds,
             Named = named.ToImmutable(),
+            Shifts = shifts,
         };
         return new Reading(design, each);
     }
@@ -206,6 +214,38 @@ internal static class UnitReader
         ref int at,
         out Sourced<(int, int)> grid
     ) => TakeGrid(words, ref at, out grid, out _);
+
+    // "shifts 0 1 2 1": whole numbers up to the comma or the next word.
+    private static ImmutableArray<Sourced<int>> TakeShifts(
+        ImmutableArray<Slice> words,
+        ref int at,
+        out bool comma
+    )
+    {
+        comma = false;
+        var shifts = ImmutableArray.CreateBuilder<Sourced<int>>();
+        at++;
+        while (!comma && at < words.Length)
+        {
+            Slice word = WithoutComma(words[at], out bool ends);
+            if (
+                word.Length is 0 or > 4
+                || !int.TryParse(
+                    word.Text,
+                    NumberStyles.AllowLeadingSign,
+                    CultureInfo.InvariantCulture,
+                    out int shift
+                )
+            )
+            {
+                break;
+            }
+            shifts.Add(new(shift, word.Span));
+            comma = ends;
+            at++;
+        }
+        return shifts.ToImmutable();
+    }
 
     // "4 rounds", "1 round".
     private static bool TakeRounds(

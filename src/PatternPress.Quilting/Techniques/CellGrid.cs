@@ -9,6 +9,12 @@ namespace PatternPress.Quilting.Techniques;
 /// <param name="Rows">Role of each cell, row by row from the top, each row from the left.</param>
 internal sealed record CellGrid(int Columns, ImmutableArray<ImmutableArray<int>> Rows)
 {
+    /// <summary>
+    /// Whether all rows are one row of strips, closed to a tube and opened at another seam for each: every row comes from one
+    /// kind of strip set.
+    /// </summary>
+    public bool Tube { get; init; }
+
     public int RoleCount => Rows.Max(row => row.Max()) + 1;
 
     /// <summary>Two roles alternating, role 0 in the upper left.</summary>

@@ -22,7 +22,7 @@ internal static class StripSets
         ImmutableArray<StripSet> sets = Sets(form, grid, usableWidth, house);
         (CutSize strip, CutSize segment) = Cell(form, grid, house);
         var pictures = new StripPictures(strip.Cut, segment.Cut, house);
-        bool isRail = grid.Rows.Length == 1;
+        bool isRail = grid.Rows.Length == 1 || grid.Tube;
         var sewing = new Sewing(form, house);
         return Batch.Of(
             technique,
@@ -35,10 +35,18 @@ internal static class StripSets
             steps:
             [
                 new Step("sew-strips", () => pictures.Sew(sets, oneWay: isRail)),
+                .. grid.Tube
+                    ? (ReadOnlySpan<Step>)[new Step("close-tube", () => pictures.Close(sets[0]))]
+                    : [],
                 new Step("cut-segments", () => pictures.Cut(sets)),
-                .. isRail
-                    ? (ReadOnlySpan<Step>)[]
-                    : [new Step("join-rows", () => GridPictures.JoinRows(sewing, grid))],
+                .. grid.Tube
+                    ?
+                    [
+                        new Step("open-segments", () => GridPictures.RowsApart(sewing, grid)),
+                        new Step("join-segments", () => GridPictures.JoinRows(sewing, grid)),
+                    ]
+                : isRail ? (ReadOnlySpan<Step>)[]
+                : [new Step("join-rows", () => GridPictures.JoinRows(sewing, grid))],
                 new Step("measure", () => sewing.Finish(false, Length.Zero, 1)),
             ]
         ) with
@@ -98,6 +106,18 @@ internal static class StripSets
     {
         (_, CutSize segment) = Cell(form, grid, house);
         int perSet = (int)usableWidth.CountOf(segment.Cut);
+        if (grid.Tube)
+        {
+            return
+            [
+                new StripSet(
+                    [.. Enumerable.Range(0, grid.Columns)],
+                    grid.Rows.Length,
+                    perSet,
+                    segment.Cut
+                ),
+            ];
+        }
         var sets = new List<StripSet>();
         foreach (ImmutableArray<int> row in grid.Rows)
         {

@@ -34,6 +34,7 @@ public static class TechniqueCatalog
         new NinePatchPiecedSingly(),
         new CheckerboardStripSets(),
         new CheckerboardPiecedSingly(),
+        new BargelloStripTubes(),
         new LogCabinCutToLength(),
         new LogCabinTrimEachRound(),
         new CourthouseStepsCutToLength(),

@@ -23,6 +23,7 @@ public static class UnitKindCatalog
         FourPatch.Kind,
         NinePatch.Kind,
         Checkerboard.Kind,
+        Bargello.Kind,
         LogCabin.Kind,
         CourthouseSteps.Kind,
         HalfLogCabin.Kind,

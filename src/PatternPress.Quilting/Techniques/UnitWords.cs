@@ -40,9 +40,19 @@ internal static class UnitWords
         bool places = false,
         bool grid = false,
         bool measure = false,
-        bool rounds = false
+        bool rounds = false,
+        bool shifts = false
     )
     {
+        if (!shifts && design.Shifts.Length > 0)
+        {
+            return Problem(
+                kind,
+                design.Shifts[0].Span,
+                $"a {kind.Name} has no shifts",
+                $"{design.Shifts.Length} {(design.Shifts.Length == 1 ? "is" : "are")} written"
+            );
+        }
         if (!rounds && design.Rounds is { } count)
         {
             return Problem(

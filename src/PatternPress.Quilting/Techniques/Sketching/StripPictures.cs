@@ -61,6 +61,31 @@ internal sealed class StripPictures(Length strip, Length segment, House house)
         return new Sketch(frames.ToImmutable());
     }
 
+    /// <summary>A set folded along its length, right sides together, its outer strips sewn to each other.</summary>
+    public Sketch Close(StripSet set)
+    {
+        FrameDrawing flat = Set(set);
+        // Folded in the middle: the upper half lies wrong side up on the lower, its first strip on the last.
+        var folded = new FrameDrawing();
+        Length height = Height(set);
+        int half = set.Roles.Length / 2;
+        for (int i = half; i < set.Roles.Length; i++)
+        {
+            (Length top, Length bottom) = Place(set, i);
+            folded.Right(Torn(top, bottom), set.Roles[i]);
+        }
+        for (int i = half - 1; i >= 0; i--)
+        {
+            (Length top, Length bottom) = Place(set, i);
+            folded.Wrong(Torn(height - bottom, height - top), set.Roles[i]);
+        }
+        folded.Sewn(
+            new Point(Length.Zero, height - house.Seam),
+            new Point(ShownLength - (segment / 8), height - house.Seam)
+        );
+        return new Sketch([flat.Done(), folded.Done(FrameLink.Then)]);
+    }
+
     /// <summary>Each set with the cuts across it, then one segment.</summary>
     public Sketch Cut(ImmutableArray<StripSet> sets)
     {

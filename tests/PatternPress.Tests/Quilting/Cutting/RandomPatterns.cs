@@ -55,6 +55,10 @@ internal static class RandomPatterns
             units: {X: "eight-point-star, b c on a"}
             """,
         """
+            map: B
+            units: {B: "bargello shifts 0 1 2 0, a b c"}
+            """,
+        """
             map: X
             units: {X: "eight-point-star split, b c on a"}
             """,

@@ -41,6 +41,7 @@ public class TechniqueTests
         ("checkerboard 4 x 4, a b", 1, 1),
         ("checkerboard 5 x 4, a b", 1, 1),
         ("checkerboard 5 x 5, a b", 1, 1),
+        ("bargello shifts 0 1 2 1, a b c d", 1, 1),
         ("log-cabin 2 rounds, a b c", 5, 5),
         ("log-cabin counterclockwise 1 round, a b c d e", 3, 3),
         ("courthouse-steps 3 rounds, a b c", 7, 7),

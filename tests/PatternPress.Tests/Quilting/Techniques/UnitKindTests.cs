@@ -63,6 +63,8 @@ public class UnitKindTests
         ("checkerboard 2 x 5, a b", 1, 1),
         ("checkerboard 5 x 2, a b", 1, 3),
         ("checkerboard 7 x 6, a b", 2, 1),
+        ("bargello shifts 0 1 2 1, a b c d", 1, 1),
+        ("bargello level shifts 0 -1 5, a b c", 2, 1),
         ("log-cabin 3 rounds, core light dark", 1, 1),
         ("log-cabin upper-right 2 rounds, core a b c d", 1, 1),
         ("log-cabin lower-left counterclockwise 2 rounds, core light core", 1, 1),
@@ -159,6 +161,18 @@ public class UnitKindTests
     [TestCase("half-rectangle upper-right, ray on sky", "6", "3", "ray@4,1 sky@2,2")]
     [TestCase("half-rectangle lower-right, ray on sky", "6", "3", "ray@4,2 sky@2,1")]
     [TestCase("half-rectangle lower-left, ray on sky", "6", "3", "ray@2,2 sky@4,1")]
+    [TestCase(
+        "bargello shifts 0 1, a b c",
+        "2",
+        "3",
+        "a@0.5,0.5 b@0.5,1.5 c@0.5,2.5 b@1.5,0.5 c@1.5,1.5 a@1.5,2.5"
+    )]
+    [TestCase(
+        "bargello level shifts 0 -1, a b c",
+        "3",
+        "2",
+        "a@0.5,0.5 b@1.5,0.5 c@2.5,0.5 c@0.5,1.5 a@1.5,1.5 b@2.5,1.5"
+    )]
     [TestCase("quarter-square, a b", "6", "6", "a@3,1 a@3,5 b@1,3 b@5,3")]
     [TestCase("quarter-square top, a on b", "6", "6", "a@3,1 a@3,5 b@1,3 b@5,3")]
     [TestCase("quarter-square left, a b", "6", "6", "a@1,3 a@5,3 b@3,1 b@3,5")]

@@ -252,6 +252,20 @@ public class UnitProblemTests
         "1"
     )]
     [TestCase(
+        "bargello, a b c",
+        "a bargello unit has 2 to 24 shifts, one for each column",
+        "None is written.",
+        "write it like this: bargello shifts 0 1 2 1, sky mist foam sand",
+        "bargello"
+    )]
+    [TestCase(
+        "bargello shifts 0 1, a b",
+        "a bargello unit has 3 to 24 parts, one for each strip",
+        "2 are written: a, b.",
+        "write it like this: bargello shifts 0 1 2 1, sky mist foam sand",
+        "a b"
+    )]
+    [TestCase(
         "log-cabin, a b c",
         "a log cabin needs the number of its rounds",
         "None is written.",

@@ -52,6 +52,18 @@ internal static class Written
             rounds = new(int.Parse(before[counted - 1].Value), before[counted - 1].Span);
             before.RemoveRange(counted - 1, 2);
         }
+        var shifts = new List<Sourced<int>>();
+        int shifted = before.FindIndex(w => w.Value == "shifts");
+        if (shifted >= 0)
+        {
+            shifts =
+            [
+                .. before
+                    .Skip(shifted + 1)
+                    .Select(w => new Sourced<int>(int.Parse(w.Value), w.Span)),
+            ];
+            before.RemoveRange(shifted, before.Count - shifted);
+        }
         var named = new List<NamedMeasures>();
         for (int i = before.Count - 1; i >= 0; i--)
         {
@@ -100,6 +112,7 @@ internal static class Written
             Foundation = foundation,
             Rounds = rounds,
             Named = [.. named],
+            Shifts = [.. shifts],
         };
     }
 
