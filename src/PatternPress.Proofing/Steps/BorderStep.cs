@@ -123,6 +123,15 @@ internal sealed class BorderStep
             _quilt = outside;
             return;
         }
+        bool meet =
+            (widths.Left.Sign > 0 || widths.Right.Sign > 0)
+            && (widths.Top.Sign > 0 || widths.Bottom.Sign > 0);
+        if (!Notes.Ok(meet || cell.Corners == BorderCorners.SidesFirst))
+        {
+            Wrong("corners", $"{cell.Corners}", "its strips meet in none");
+            _quilt = outside;
+            return;
+        }
         bool square = cell.Corners is BorderCorners.Squares or BorderCorners.Blocks;
         if (
             !Notes.Ok(widths.Even is not null || !(square || cell.Corners == BorderCorners.Mitered))

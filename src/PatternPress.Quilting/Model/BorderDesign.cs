@@ -34,6 +34,10 @@ public sealed record BorderDesign(
 /// <summary>Finished widths of a border on its four sides; zero where it has none.</summary>
 public readonly record struct BorderWidths(Length Left, Length Top, Length Right, Length Bottom)
 {
+    /// <summary>Whether strips at the sides meet strips at top or bottom.</summary>
+    public bool MeetInCorners =>
+        (Left.Sign > 0 || Right.Sign > 0) && (Top.Sign > 0 || Bottom.Sign > 0);
+
     public BorderWidths(Length all)
         : this(all, all, all, all) { }
 

@@ -52,7 +52,8 @@ internal static class BorderTabulator
         ImmutableArray<BorderPart> order = OrderOf(border.Design.Corners);
         return new BorderCell(
             border.Design.Name,
-            border.Design.Corners,
+            // Strips on two sides only meet nowhere: what is sewn first then means nothing.
+            border.Widths.MeetInCorners ? border.Design.Corners : BorderCorners.SidesFirst,
             border.Widths,
             border.Inside.Width,
             border.Inside.Height,
