@@ -68,7 +68,7 @@ public class UnitKindTests
         ("log-cabin 3 rounds, core light dark", 1, 1),
         ("log-cabin upper-right 2 rounds, core a b c d", 1, 1),
         ("log-cabin lower-left counterclockwise 2 rounds, core light core", 1, 1),
-        ("log-cabin 1 round logs 1/8 and 1/16 and 1/4 and 1/32, core a b a b", 1, 1),
+        ("log-cabin 1 round logs 1/16 and 1/32 and 1/16 and 1/64, core a b a b", 1, 1),
         ("log-cabin lower-right 2 rounds logs 1/64, core a", 2, 1),
         ("log-cabin 2 rounds, core a b c d e f g h", 1, 1),
         ("courthouse-steps 3 rounds, core light dark", 1, 1),
