@@ -153,6 +153,10 @@ internal static class SheetParts
             labels["proof-buy"],
             all.Where(d => IsOf(d, "fabric ") || d.Of is "binding" or "backing" or "batting")
         );
+        if (all.Exists(d => IsOf(d, "border ")))
+        {
+            yield return Lines(labels["proof-coping"], all.Where(d => IsOf(d, "border ")));
+        }
         yield return Lines(labels["proof-make"], all.Where(d => IsOf(d, "unit ")));
         yield return Lines(
             labels["proof-cut"],

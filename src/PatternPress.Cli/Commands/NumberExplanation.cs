@@ -17,6 +17,7 @@ internal sealed class NumberExplanation(Terminal terminal, string directory)
         ("meters", true, ["fabric"]),
         ("cut", true, ["cut", "joined"]),
         ("unit", true, ["unit"]),
+        ("border", true, ["border"]),
         ("binding", false, ["binding strips", "binding"]),
         ("backing", false, ["backing"]),
         ("batting", false, ["batting"]),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Resolving;
 using PatternPress.Quilting.Techniques;
 
 namespace PatternPress.Quilting.Cutting;
@@ -33,6 +34,13 @@ public static class Derivations
         {
             yield return batting.Derivation;
         }
+        for (int i = 0; i + 1 < size.Quilt.Borders.Length; i++)
+        {
+            if (size.Quilt.Borders[i].IsCoping)
+            {
+                yield return OfCoping(size, size.Quilt.Borders[i], size.Quilt.Borders[i + 1]);
+            }
+        }
         foreach (UnitBatch unit in size.Units)
         {
             yield return unit.Derivation;
@@ -45,6 +53,34 @@ public static class Derivations
         {
             yield return OfJoined(size, joined);
         }
+    }
+
+    // Half of what a row of blocks is longer than the edge it would be sewn to without the strip.
+    private static Derivation OfCoping(SizeMaking size, Border coping, Border pieced)
+    {
+        LengthUnit unit = size.Quilt.House.Unit;
+        BorderBlock[] ends = [.. pieced.Blocks.Where(b => b.Side == BorderSide.Top)],
+            sides = [.. pieced.Blocks.Where(b => b.Side == BorderSide.Left)];
+        Length across = ends.Aggregate(Length.Zero, (sum, b) => sum + b.Place.Place.Width),
+            down = sides.Aggregate(Length.Zero, (sum, b) => sum + b.Place.Place.Height);
+        string Told(Length length) => Decimal(length, unit);
+        return new Derivation(
+            $"border {coping.Number}",
+            [
+                new("top and bottom row", $"{ends.Length} blocks", new Quantity.Measure(across)),
+                new(
+                    "left and right",
+                    $"({Told(across)} − {Told(across - (coping.Widths.Left * 2))}) ÷ 2, what the row is longer than its edge without the strip",
+                    new Quantity.Measure(coping.Widths.Left)
+                ),
+                new("side row", $"{sides.Length} blocks", new Quantity.Measure(down)),
+                new(
+                    "top and bottom",
+                    $"({Told(down)} − {Told(down - (coping.Widths.Top * 2))}) ÷ 2",
+                    new Quantity.Measure(coping.Widths.Top)
+                ),
+            ]
+        );
     }
 
     private static Derivation OfCut(Making making, SizeMaking size, Cut cut)
@@ -88,7 +124,7 @@ public static class Derivations
         Model.House house = size.Quilt.House;
         Length allowance = SettingTriangleCuts.AllowanceOf(triangle.Kind, house),
             edge = cut.Exactly.Width - allowance;
-        bool side = triangle.Kind == Resolving.SettingPieceKind.Side;
+        bool side = triangle.Kind == SettingPieceKind.Side;
         yield return new(
             side ? "long edge" : "short edge",
             $"finished, {Decimal(edge, house.Unit)}",
