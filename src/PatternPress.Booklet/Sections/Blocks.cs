@@ -137,8 +137,8 @@ internal sealed class Blocks : Section
         return (whole, apart) switch
         {
             (null, null) => [],
-            ({ } one, null) => [one with { SpaceAfter = 8.Pt }],
-            (null, { } one) => [one with { SpaceAfter = 8.Pt }],
+            ({ } one, null) => [new KeepWithNext(one with { SpaceAfter = 8.Pt })],
+            (null, { } one) => [new KeepWithNext(one with { SpaceAfter = 8.Pt })],
             ({ } upper, { } lower) when below =>
             [
                 upper with
