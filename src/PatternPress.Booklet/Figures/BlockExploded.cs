@@ -136,6 +136,8 @@ public static class BlockExploded
                 return new(at.X, at.Y, place.Width * scale, place.Height * scale);
             case SewingOrder.Group group:
                 return LayGroup(group, block, scale, at, depth, parts);
+            case SewingOrder.Inner inner:
+                return Lay(inner.Parts, block, scale, at, Math.Max(depth, 1) + 1, parts);
             case SewingOrder.Around around:
                 return LayAround(around, block, scale, at, parts);
             default:

@@ -175,6 +175,8 @@ internal static class FigureWords
                 SewingOrder.Group inner =>
                     $"({Parts(inner.Parts)}, {(inner.Level ? "one below the other" : "side by side")})",
                 SewingOrder.Around around => $"({Parts(around.Parts)}, around each other)",
+                SewingOrder.Inner inside =>
+                    $"the {inside.Block.Name} block, sewn first ({Part(inside.Parts)})",
                 _ => "",
             };
 

@@ -71,6 +71,7 @@ internal sealed class Blocks : Section
                     .With("shown", MarkdownText.Escape(first.Coloring))
                     .With("others", rows.Length > 1 && first.Parts.Length > 1)
                     .With("groups", Groups(sewing, context))
+                    .With("inner", Inner(first, context))
                     .With("nests", sewing.Nests)
                     .With("turns", sewing.Turns)
                     .With(
@@ -96,6 +97,34 @@ internal sealed class Blocks : Section
             yield return block;
         }
     }
+
+    /// <summary>The blocks inside a block: their name, how many alike, what each measures before it is sewn in.</summary>
+    private static ImmutableArray<WordData> Inner(BlockRow row, SectionContext context) =>
+        [
+            // Those that lie in others are sewn before them.
+            .. row
+                .Inner.Reverse()
+                .Select(inner =>
+                    (
+                        inner.Name,
+                        Size: context.Sized(i =>
+                            inner.BySize[i] is { } cell
+                                ? context.Numbers.Square(
+                                    cell.UnfinishedWidth,
+                                    cell.UnfinishedHeight
+                                )
+                                : null
+                        )
+                    )
+                )
+                .GroupBy(inner => inner)
+                .Select(alike =>
+                    WordData
+                        .Empty.With("name", MarkdownText.Escape(alike.Key.Name))
+                        .With("count", alike.Count())
+                        .With("unfinished", alike.Key.Size)
+                ),
+        ];
 
     /// <summary>The groups within rows that are sewn before their row: "2a to 2a", with the row's number.</summary>
     private static ImmutableArray<WordData> Groups(BlockSewing sewing, SectionContext context) =>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PatternPress.Proofing.Shapes;
 using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Tables;
 
 namespace PatternPress.Proofing.Steps;
@@ -59,6 +60,7 @@ internal sealed class BlockStep
         Unfinished("unfinished height", _cell.UnfinishedHeight, _cell.FinishedHeight);
         ImmutableArray<Length> x = Lines(_row.Columns, _cell.FinishedWidth),
             y = Lines(_row.Rows, _cell.FinishedHeight);
+        Inside(x, y);
         var patches = ImmutableArray.CreateBuilder<(Polygon, string)>();
         bool whole = true;
         foreach (BlockPart part in _row.Parts)
@@ -170,6 +172,94 @@ internal sealed class BlockStep
         }
         patches.Add((place.ToPolygon(), fabric));
         return true;
+    }
+
+    // A block inside is sewn by itself: no part reaches across its edge, and it measures what is printed.
+    private void Inside(ImmutableArray<Length> x, ImmutableArray<Length> y)
+    {
+        ImmutableArray<InnerBlock> drawn =
+            _row.Block is { } key && _bench.Drawn.Quilt.Pattern.Block(key) is { } design
+                ? design.Inner
+                : [];
+        _bench.Notes.Same(
+            ProofStep.SewBlocks,
+            "blocks",
+            TableIndex.Named(_row),
+            "blocks inside",
+            _row.Inner.Length,
+            drawn.Length,
+            "the drawing has"
+        );
+        for (int i = 0; i < _row.Inner.Length; i++)
+        {
+            InnerBlockRow inner = _row.Inner[i];
+            var printed = new InnerBlock(
+                inner.Block,
+                inner.Name,
+                inner.Column,
+                inner.Row,
+                inner.Columns,
+                inner.Rows
+            );
+            if (
+                !_bench.Notes.Ok(i < drawn.Length && printed == drawn[i])
+                || !_bench.Notes.Ok(
+                    inner.Column + inner.Columns < x.Length && inner.Row + inner.Rows < y.Length
+                )
+            )
+            {
+                _bench.Notes.Wrong(
+                    ProofStep.SewBlocks,
+                    "blocks",
+                    TableIndex.Named(_row),
+                    "block inside",
+                    $"{printed}",
+                    i < drawn.Length ? $"the drawing has {drawn[i]}" : "the drawing has none"
+                );
+                continue;
+            }
+            bool apart = _row.Parts.All(part =>
+                printed.Holds(part.Column, part.Row, part.Columns, part.Rows)
+                || part.Column >= printed.Column + printed.Columns
+                || part.Column + part.Columns <= printed.Column
+                || part.Row >= printed.Row + printed.Rows
+                || part.Row + part.Rows <= printed.Row
+            );
+            if (!_bench.Notes.Ok(apart))
+            {
+                _bench.Notes.Wrong(
+                    ProofStep.SewBlocks,
+                    "blocks",
+                    TableIndex.Named(_row),
+                    "block inside",
+                    inner.Name,
+                    "a part reaches across its edge"
+                );
+            }
+            InnerBlockCell? cell = inner.BySize[_bench.Size];
+            if (!_bench.Notes.Ok(cell is not null))
+            {
+                _bench.Notes.Wrong(
+                    ProofStep.SewBlocks,
+                    "blocks",
+                    TableIndex.Named(_row),
+                    inner.Name,
+                    "no size",
+                    "it is sewn in this size"
+                );
+                continue;
+            }
+            Unfinished(
+                $"unfinished width of {inner.Name}",
+                cell!.UnfinishedWidth,
+                x[inner.Column + inner.Columns] - x[inner.Column]
+            );
+            Unfinished(
+                $"unfinished height of {inner.Name}",
+                cell.UnfinishedHeight,
+                y[inner.Row + inner.Rows] - y[inner.Row]
+            );
+        }
     }
 
     // Where the lines of the grid lie, from relative widths.

@@ -166,6 +166,13 @@ internal sealed class ReadStep
             {
                 Columns("blocks", TableIndex.Named(row), row.BySize.Length);
             }
+            foreach (InnerBlockRow inner in row.Inner)
+            {
+                if (Lacks(inner.BySize.Length))
+                {
+                    Columns("blocks", TableIndex.Named(row), inner.BySize.Length);
+                }
+            }
         }
         if (Lacks(tables.Placement.Length))
         {

@@ -23,4 +23,21 @@ public sealed record BlockDesign(
     ImmutableArray<UnitRegion> Units,
     string? Notes,
     Span Span
-);
+)
+{
+    /// <summary>Blocks inside it, the outermost and those in them. Their units are among its own; the grid has their lines too.
+    /// </summary>
+    public ImmutableArray<InnerBlock> Inner { get; init; } = [];
+}
+
+/// <summary>A rectangle of a block's grid that is a block of its own and sewn first.</summary>
+/// <param name="Key">The inner block's key.</param>
+public sealed record InnerBlock(string Key, string Name, int Column, int Row, int Columns, int Rows)
+{
+    /// <summary>Whether a rectangle of the grid lies in it.</summary>
+    public bool Holds(int column, int row, int columns, int rows) =>
+        column >= Column
+        && row >= Row
+        && column + columns <= Column + Columns
+        && row + rows <= Row + Rows;
+}

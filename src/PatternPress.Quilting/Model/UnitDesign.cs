@@ -39,6 +39,9 @@ public sealed record UnitDesign(
     /// <summary>Whole numbers behind "shifts": by how many strips each column or row is moved.</summary>
     public ImmutableArray<Sourced<int>> Shifts { get; init; } = [];
 
+    /// <summary>The block that fills the region instead of a unit; null for a unit.</summary>
+    public InnerUse? Inner { get; init; }
+
     /// <summary>The measures that stand behind a word; null if the word is not written.</summary>
     public NamedMeasures? Find(string word)
     {
@@ -55,3 +58,13 @@ public sealed record UnitDesign(
 
 /// <summary>A word before a unit's comma and the finished measures behind it, joined by "and".</summary>
 public sealed record NamedMeasures(Sourced<string> Word, ImmutableArray<Sourced<Length>> Measures);
+
+/// <summary>A block inside a block.</summary>
+/// <param name="Design">The inner block.</param>
+/// <param name="Turn">How it is turned in its region.</param>
+/// <param name="Parts">The outer block's part for each part of the inner one.</param>
+public sealed record InnerUse(
+    BlockDesign Design,
+    Geometry.Turn Turn,
+    ImmutableDictionary<string, string> Parts
+);

@@ -11,4 +11,8 @@ public sealed record UnitRegion(
     int Columns,
     int Rows,
     Span Span
-);
+)
+{
+    /// <summary>How the inner block that the unit belongs to is turned.</summary>
+    public Geometry.Turn Turn { get; init; }
+}

@@ -15,22 +15,65 @@ internal static class BlockReader
 
     public static ImmutableArray<BlockDesign> Read(MapNode? map, ReadContext context)
     {
-        var blocks = ImmutableArray.CreateBuilder<BlockDesign>();
-        foreach (Entry entry in map?.Entries ?? [])
+        var read = new Dictionary<string, BlockDesign?>(StringComparer.Ordinal);
+        var open = new HashSet<string>(StringComparer.Ordinal);
+        return
+        [
+            .. (map?.Entries ?? []).Select(entry => Reach(entry)).OfType<BlockDesign>().Distinct(),
+        ];
+
+        // A block inside another is read before it.
+        BlockDesign? Reach(Entry entry)
         {
-            if (entry.Value is MapNode value && ReadBlock(entry.Key, value, context) is { } block)
+            string key = entry.Key.Value;
+            if (!read.TryGetValue(key, out BlockDesign? block))
             {
-                blocks.Add(block);
+                open.Add(key);
+                block = entry.Value is MapNode value
+                    ? ReadBlock(entry.Key, value, name => Inside(key, name), context)
+                    : null;
+                open.Remove(key);
+                read.Add(key, block);
             }
+            return block;
         }
-        return blocks.ToImmutable();
+
+        BlockDesign? Inside(string block, Slice name)
+        {
+            if (map!.Find(name.Text) is not { } entry)
+            {
+                if (context.IsComplete)
+                {
+                    context.Report(
+                        PP0275_UnusableInnerBlock.Unknown(
+                            name.Span,
+                            name.Text,
+                            block,
+                            map.Entries.Select(e => e.Key.Value)
+                        )
+                    );
+                }
+                return null;
+            }
+            if (open.Contains(name.Text))
+            {
+                context.Report(PP0275_UnusableInnerBlock.Itself(name.Span, name.Text, block));
+                return null;
+            }
+            return Reach(entry);
+        }
     }
 
-    private static BlockDesign? ReadBlock(ScalarNode key, MapNode map, ReadContext context)
+    private static BlockDesign? ReadBlock(
+        ScalarNode key,
+        MapNode map,
+        Func<Slice, BlockDesign?> find,
+        ReadContext context
+    )
     {
         ImmutableArray<Sourced<string>>? declared = ReadParts(map);
         ImmutableArray<ImmutableArray<Slice>> rows = ReadMap(key.Value, map, context);
-        UnitTexts units = ReadUnits(key.Value, map, context);
+        UnitTexts units = ReadUnits(key.Value, map, find, context);
         (Length Width, Length Height)? size = ReadSize(map, context);
         if (rows.IsEmpty)
         {
@@ -60,7 +103,7 @@ internal static class BlockReader
         {
             return null;
         }
-        return new BlockDesign(
+        var design = new BlockDesign(
             key.Value,
             ReadContext.Text(map, "name")?.Value.Trim() ?? Capitalized(key.Value),
             finished.Width,
@@ -73,6 +116,7 @@ internal static class BlockReader
             ReadContext.Text(map, "notes")?.Value,
             key.Span
         );
+        return InnerBlockReader.Expand(design, context);
     }
 
     private static ImmutableArray<Sourced<string>>? ReadParts(MapNode map) =>
@@ -150,7 +194,12 @@ internal static class BlockReader
         ImmutableArray<ScalarNode> Letters
     );
 
-    private static UnitTexts ReadUnits(string block, MapNode map, ReadContext context)
+    private static UnitTexts ReadUnits(
+        string block,
+        MapNode map,
+        Func<Slice, BlockDesign?> find,
+        ReadContext context
+    )
     {
         var units = ImmutableDictionary.CreateBuilder<string, UnitReader.Reading?>(
             StringComparer.Ordinal
@@ -160,11 +209,20 @@ internal static class BlockReader
         {
             letters.Add(entry.Key);
             units[entry.Key.Value] = entry.Value is ScalarNode text
-                ? UnitReader.Read(block, entry.Key.Value, text, context)
+                ? UnitReader.Read(block, entry.Key.Value, text, find, context)
                 : null;
             if (units[entry.Key.Value] is null && entry.Value is ScalarNode misread)
             {
-                context.AddMisread(block, misread.Words().Select(word => word.Text.TrimEnd(',')));
+                context.AddMisread(
+                    block,
+                    misread
+                        .Words()
+                        .Select(word =>
+                            word.Text == InnerBlockReader.Keyword
+                                ? ReadContext.AnyPart
+                                : word.Text.TrimEnd(',')
+                        )
+                );
             }
         }
         return new UnitTexts(units.ToImmutable(), letters.ToImmutable());

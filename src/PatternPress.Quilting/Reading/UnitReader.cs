@@ -19,7 +19,14 @@ internal static class UnitReader
     /// <summary>A unit and, with "each", the cells that every one of them takes.</summary>
     public sealed record Reading(UnitDesign Design, (int Columns, int Rows)? Each);
 
-    public static Reading? Read(string block, string letter, ScalarNode text, ReadContext context)
+    /// <param name="find">A block to be put inside; reports and returns null where there is none.</param>
+    public static Reading? Read(
+        string block,
+        string letter,
+        ScalarNode text,
+        Func<Slice, BlockDesign?> find,
+        ReadContext context
+    )
     {
         ImmutableArray<Slice> words = text.Words();
         int at = 0;
@@ -39,13 +46,21 @@ internal static class UnitReader
         }
         Slice keyword = WithoutComma(words[at], out bool comma);
         at++;
+        if (keyword.Text == InnerBlockReader.Keyword)
+        {
+            return
+                InnerBlockReader.Read(block, letter, keyword, words[at..], text, find, context)
+                    is { } inner
+                ? new Reading(inner, each)
+                : null;
+        }
         if (!UnitKindCatalog.TryFind(keyword.Text, out UnitKind? kind))
         {
             context.Report(
                 PP0205_UnknownUnit.Found(
                     keyword.Span,
                     keyword.Text,
-                    UnitKindCatalog.All.Select(k => k.Keyword)
+                    UnitKindCatalog.All.Select(k => k.Keyword).Append(InnerBlockReader.Keyword)
                 )
             );
             return null;

@@ -3,6 +3,7 @@ using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Techniques;
+using PatternPress.Quilting.Techniques.Kinds;
 
 namespace PatternPress.Quilting.Resolving;
 
@@ -43,17 +44,26 @@ public static class BlockResolver
                 x[region.Column + region.Columns] - x[region.Column],
                 y[region.Row + region.Rows] - y[region.Row]
             );
+            // A single patch is the same piece however an inner block is turned.
+            Turn turn = kind is PlainSquare or PlainRectangle ? Turn.None : region.Turn;
+            bool swapped = turn.SwapsSides;
             if (
                 kind.TryDraw(
                     region.Design,
-                    place.Width,
-                    place.Height,
+                    swapped ? place.Height : place.Width,
+                    swapped ? place.Width : place.Height,
                     out DrawnUnit? drawn,
                     out UnitProblem? problem
                 )
             )
             {
-                units.Add(new BlockUnit(region, drawn, place));
+                units.Add(
+                    new BlockUnit(
+                        region,
+                        turn.Quarters == 0 ? drawn : drawn with { Turn = drawn.Turn + turn },
+                        place
+                    )
+                );
             }
             else
             {

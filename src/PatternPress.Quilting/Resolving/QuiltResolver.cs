@@ -31,7 +31,7 @@ public static class QuiltResolver
                 {
                     _ = blocks.Draw(design, size.BlockSize, size, findings);
                 }
-                else if (!takesPlaces)
+                else if (!takesPlaces && !IsOnlyInside(design, pattern))
                 {
                     findings.Add(PP0227_SizelessBlock.Found(design.Span, design.Key, size.Key));
                 }
@@ -39,6 +39,11 @@ public static class QuiltResolver
         }
         return blocks;
     }
+
+    // Such a block is drawn at the size of its region.
+    private static bool IsOnlyInside(BlockDesign design, Pattern pattern) =>
+        pattern.Colorings.All(c => c.Block != design.Key)
+        && pattern.Blocks.Any(b => b.Inner.Any(inner => inner.Key == design.Key));
 
     /// <summary>Places everything. Null where something was reported.</summary>
     public static Quilt? Resolve(

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Geometry;
 using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
 
 namespace PatternPress.Quilting.Resolving;
 
@@ -26,8 +27,65 @@ public abstract record SewingOrder
     public sealed record Around(SewingOrder? Middle, ImmutableArray<SewingOrder> Parts)
         : SewingOrder;
 
-    /// <summary>Works out the order for a block.</summary>
-    public static SewingOrder Of(Block block) => Of([.. block.Units.Select(u => u.Place)]);
+    /// <summary>A block inside a block, sewn before the parts beside it.</summary>
+    public sealed record Inner(InnerBlock Block, SewingOrder Parts) : SewingOrder;
+
+    /// <summary>Works out the order for a block; blocks inside it are sewn first.</summary>
+    public static SewingOrder Of(Block block) =>
+        Within(block, null, [.. Enumerable.Range(0, block.Units.Length)]);
+
+    // The units of a block or of one inside it, whose inner blocks are each taken as one rectangle.
+    private static SewingOrder Within(Block block, InnerBlock? around, List<int> units)
+    {
+        var places = ImmutableArray.CreateBuilder<Rect>();
+        var parts = new List<SewingOrder>();
+        var left = new List<int>(units);
+        foreach (InnerBlock inner in block.Design.Inner)
+        {
+            List<int> inside =
+            [
+                .. left.Where(i =>
+                {
+                    UnitRegion region = block.Units[i].Region;
+                    return inner.Holds(region.Column, region.Row, region.Columns, region.Rows);
+                }),
+            ];
+            // The outermost come first in the list and take those in them along.
+            if (
+                inside.Count == 0
+                || inner == around
+                || (
+                    around is not null
+                    && !around.Holds(inner.Column, inner.Row, inner.Columns, inner.Rows)
+                )
+            )
+            {
+                continue;
+            }
+            left.RemoveAll(inside.Contains);
+            Rect[] rects = [.. inside.Select(i => block.Units[i].Place)];
+            Length x = rects.Min(r => r.X),
+                y = rects.Min(r => r.Y);
+            places.Add(new Rect(x, y, rects.Max(r => r.Right) - x, rects.Max(r => r.Bottom) - y));
+            parts.Add(new Inner(inner, Within(block, inner, inside)));
+        }
+        places.AddRange(left.Select(i => block.Units[i].Place));
+        parts.AddRange(left.Select(i => new Unit(i)));
+        return With(Of(places.ToImmutable()), parts);
+    }
+
+    // The same order with other parts for its units.
+    private static SewingOrder With(SewingOrder order, List<SewingOrder> parts) =>
+        order switch
+        {
+            Unit unit => parts[unit.Index],
+            Group group => group with { Parts = [.. group.Parts.Select(p => With(p, parts))] },
+            Around around => new Around(
+                around.Middle is null ? null : With(around.Middle, parts),
+                [.. around.Parts.Select(p => With(p, parts))]
+            ),
+            _ => order,
+        };
 
     /// <summary>Works out the order for rectangles that fill a rectangle; rows rather than columns where both can be.</summary>
     public static SewingOrder Of(ImmutableArray<Rect> places) =>
@@ -40,6 +98,7 @@ public abstract record SewingOrder
             Group group => group.Parts.All(p => p.IsComplete),
             Around around => around.Middle is { IsComplete: true }
                 && around.Parts.All(p => p.IsComplete),
+            Inner inner => inner.Parts.IsComplete,
             _ => true,
         };
 
@@ -58,6 +117,7 @@ public abstract record SewingOrder
         {
             Unit unit => [unit.Index],
             Group group => group.Parts.SelectMany(p => p.Units()),
+            Inner inner => inner.Parts.Units(),
             Around around => (around.Middle?.Units() ?? []).Concat(
                 around.Parts.SelectMany(p => p.Units())
             ),

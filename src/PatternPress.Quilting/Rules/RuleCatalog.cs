@@ -118,6 +118,7 @@ public static class RuleCatalog
             PP0269_PlaceOfAnotherShape.Instance,
             PP0270_UnknownSection.Instance,
             PP0271_UnreadableSection.Instance,
+            PP0275_UnusableInnerBlock.Instance,
             PP0424_MissingImage.Instance,
             PP0425_ImageOutsideFolder.Instance,
             PP0426_UnusableImage.Instance,

@@ -11,6 +11,7 @@ namespace PatternPress.Quilting.Tables;
 /// <param name="Columns">Relative widths of the grid's columns; empty for a plain block.</param>
 /// <param name="Rows">Relative heights of the grid's rows.</param>
 /// <param name="Parts">What fills the grid, row by row.</param>
+/// <param name="Inner">Blocks inside it, each sewn by itself before the parts beside it.</param>
 public sealed record BlockRow(
     string Coloring,
     int Number,
@@ -19,8 +20,23 @@ public sealed record BlockRow(
     ImmutableArray<Rational> Columns,
     ImmutableArray<Rational> Rows,
     ImmutableArray<BlockPart> Parts,
-    ImmutableArray<BlockCell?> BySize
+    ImmutableArray<BlockCell?> BySize,
+    ImmutableArray<InnerBlockRow> Inner
 );
+
+/// <summary>A block inside a block, by its place on the grid.</summary>
+/// <param name="Block">The inner block's key.</param>
+public sealed record InnerBlockRow(
+    string Block,
+    string Name,
+    int Column,
+    int Row,
+    int Columns,
+    int Rows,
+    ImmutableArray<InnerBlockCell?> BySize
+);
+
+public sealed record InnerBlockCell(Length UnfinishedWidth, Length UnfinishedHeight);
 
 /// <param name="Count">Blocks to make.</param>
 public sealed record BlockCell(

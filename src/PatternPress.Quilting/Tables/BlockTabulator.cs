@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Cutting;
+using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
 
@@ -110,8 +111,50 @@ internal static class BlockTabulator
             design?.Columns ?? [],
             design?.Rows ?? [],
             block.Parts,
-            [.. making.Sizes.Select(size => CellOf(size.Quilt, block))]
+            [.. making.Sizes.Select(size => CellOf(size.Quilt, block))],
+            [
+                .. (design?.Inner ?? []).Select(inner => new InnerBlockRow(
+                    inner.Key,
+                    inner.Name,
+                    inner.Column,
+                    inner.Row,
+                    inner.Columns,
+                    inner.Rows,
+                    [.. making.Sizes.Select(size => InnerCellOf(size.Quilt, block, design!, inner))]
+                )),
+            ]
         );
+    }
+
+    private static InnerBlockCell? InnerCellOf(
+        Quilt quilt,
+        BlockMakeup block,
+        BlockDesign design,
+        InnerBlock inner
+    )
+    {
+        if (CellOf(quilt, block) is not { } cell)
+        {
+            return null;
+        }
+        return new InnerBlockCell(
+            quilt.House.Unfinished(
+                cell.FinishedWidth * Share(design.Columns, inner.Column, inner.Columns)
+            ),
+            quilt.House.Unfinished(cell.FinishedHeight * Share(design.Rows, inner.Row, inner.Rows))
+        );
+
+        static Rational Share(ImmutableArray<Rational> shares, int from, int count)
+        {
+            Rational some = Rational.Zero,
+                all = Rational.Zero;
+            for (int i = 0; i < shares.Length; i++)
+            {
+                all += shares[i];
+                some += i >= from && i < from + count ? shares[i] : Rational.Zero;
+            }
+            return some / all;
+        }
     }
 
     private static BlockCell? CellOf(Quilt quilt, BlockMakeup block)

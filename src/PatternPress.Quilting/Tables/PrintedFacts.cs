@@ -394,6 +394,21 @@ public static class PrintedFacts
                             : $"{part.Letter} at column {part.Column + 1} row {part.Row + 1}";
                     Text(at, part.Turn.Quarters == 0 ? what : $"{what} turned {part.Turn.Degrees}");
                 }
+                string named = _row;
+                foreach (InnerBlockRow inner in block.Inner)
+                {
+                    _row =
+                        $"{named}, {inner.Block} inside at column {inner.Column + 1} row {inner.Row + 1}";
+                    BySize(
+                        inner.BySize,
+                        cell =>
+                        {
+                            Measure("unfinished width", cell.UnfinishedWidth);
+                            Measure("unfinished height", cell.UnfinishedHeight);
+                        }
+                    );
+                }
+                (_row, _size) = (named, "");
                 BySize(
                     block.BySize,
                     cell =>

@@ -524,6 +524,31 @@ public sealed class TablesJson
                 Measure("unfinishedHeight", cell.UnfinishedHeight);
             }
         );
+        if (!block.Inner.IsEmpty)
+        {
+            Array(
+                "inside",
+                block.Inner,
+                inner =>
+                {
+                    Text("block", inner.Block);
+                    Text("name", inner.Name);
+                    Count("column", inner.Column);
+                    Count("row", inner.Row);
+                    Count("columns", inner.Columns);
+                    Count("rows", inner.Rows);
+                    BySize(
+                        "bySize",
+                        inner.BySize,
+                        cell =>
+                        {
+                            Measure("unfinishedWidth", cell.UnfinishedWidth);
+                            Measure("unfinishedHeight", cell.UnfinishedHeight);
+                        }
+                    );
+                }
+            );
+        }
     }
 
     private void Placement(PlacementChart chart)

@@ -366,6 +366,18 @@ public sealed class TablesText
                 })
             );
             _text.Append($"{BlockName(row.Coloring, row.Number)}: {parts}\n");
+            foreach (InnerBlockRow inner in row.Inner)
+            {
+                string sizes = string.Join(
+                    ", ",
+                    inner.BySize.Select(cell =>
+                        cell is null ? "-" : Size(cell.UnfinishedWidth, cell.UnfinishedHeight)
+                    )
+                );
+                _text.Append(
+                    $"  inside: {inner.Block} at {inner.Column},{inner.Row} {inner.Columns}×{inner.Rows}, unfinished {sizes}\n"
+                );
+            }
         }
     }
 

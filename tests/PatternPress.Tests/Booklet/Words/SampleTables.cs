@@ -44,7 +44,19 @@ internal static class SampleTables
                 ),
             ],
             [],
-            [new BlockRow("L1", 1, "lamp", "Lamp", [1], [1], [], [Block(12, 6), Block(30, 12)])],
+            [
+                new BlockRow(
+                    "L1",
+                    1,
+                    "lamp",
+                    "Lamp",
+                    [1],
+                    [1],
+                    [],
+                    [Block(12, 6), Block(30, 12)],
+                    []
+                ),
+            ],
             [],
             [],
             [],
