@@ -69,6 +69,7 @@ public sealed class Prover(ImmutableArray<Quilt> drawing)
         CountStep.Do,
         UnitStep.Do,
         FoundationStep.Do,
+        AppliqueStep.Do,
         BlockStep.Do,
         LayoutStep.Do,
         TemplateStep.Do,

@@ -8,6 +8,7 @@ global using BorderPart = PatternPress.Quilting.Cutting.BorderPart;
 global using CutPurpose = PatternPress.Quilting.Cutting.CutPurpose;
 global using FabricUse = PatternPress.Quilting.Cutting.FabricUse;
 global using Notch = PatternPress.Quilting.Techniques.Notch;
+global using Overlay = PatternPress.Quilting.Techniques.Overlay;
 global using PieceCut = PatternPress.Quilting.Techniques.PieceCut;
 global using PieceTemplate = PatternPress.Quilting.Techniques.PieceTemplate;
 global using RolePatch = PatternPress.Quilting.Techniques.RolePatch;

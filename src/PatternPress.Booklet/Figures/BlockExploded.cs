@@ -218,6 +218,14 @@ public static class BlockExploded
                     p.Fabric,
                     0
                 )),
+            .. unit.Overlays(block.Coloring.Fabrics)
+                .Select(
+                    (p, i) =>
+                        new FlatQuilt.FlatPatch(FlatQuilt.ToSpots(p.Shape), default, p.Fabric, 0)
+                        {
+                            Layer = i + 1,
+                        }
+                ),
         ];
         BlockPicture.PaintPatches(draft, patches, palette, scale, origin, BlockMarking.None);
         draft.Area(

@@ -100,10 +100,12 @@ public static class BlockParts
         [
             .. block
                 .Block.Units.SelectMany(unit =>
-                    unit.Patches(
-                        unit.Drawn.Parts.Distinct().ToDictionary(name => name, name => name)
-                    )
-                )
+                {
+                    Dictionary<string, string> names = unit
+                        .Drawn.Parts.Distinct()
+                        .ToDictionary(name => name, name => name);
+                    return unit.Patches(names).Concat(unit.Overlays(names));
+                })
                 .Select(patch => (patch.Fabric, FlatQuilt.ToSpots(patch.Shape))),
         ];
         var options = patches

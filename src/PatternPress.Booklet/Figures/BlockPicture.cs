@@ -85,7 +85,7 @@ public static class BlockPicture
         bool hatched = marking == BlockMarking.Letters || style.IsBlackOnly;
         foreach (
             var same in patches.GroupBy(p =>
-                (p.Fabric, Degrees: hatched ? 0 : palette[p.Fabric].PrintDegrees(p.Print))
+                (p.Layer, p.Fabric, Degrees: hatched ? 0 : palette[p.Fabric].PrintDegrees(p.Print))
             )
         )
         {

@@ -116,11 +116,24 @@ public static class QuiltPicture
         double scale,
         Spot by,
         Func<FlatQuilt.FlatPatch, int> degreesOf
+    ) =>
+        flat
+            .Patches.GroupBy(patch => patch.Layer)
+            .OrderBy(layer => layer.Key)
+            .SelectMany(layer => Outlines(layer, palette, scale, by, degreesOf));
+
+    // Of patches that lie beside each other.
+    private static IEnumerable<(string Fabric, int Degrees, VectorPath Path)> Outlines(
+        IEnumerable<FlatQuilt.FlatPatch> patches,
+        Palette palette,
+        double scale,
+        Spot by,
+        Func<FlatQuilt.FlatPatch, int> degreesOf
     )
     {
         var lines = new Dictionary<string, SortedDictionary<int, SeamLines>>();
         var others = new List<string>();
-        foreach (FlatQuilt.FlatPatch patch in flat.Patches)
+        foreach (FlatQuilt.FlatPatch patch in patches)
         {
             if (!lines.TryGetValue(patch.Fabric, out SortedDictionary<int, SeamLines>? ways))
             {

@@ -323,9 +323,11 @@ public static class RowAssembly
     )
     {
         FigureStyle style = draft.Style;
-        foreach (var same in band.Patches.GroupBy(p => p.Fabric))
+        foreach (
+            var same in band.Patches.GroupBy(p => (p.Layer, p.Fabric)).OrderBy(g => g.Key.Layer)
+        )
         {
-            FabricLook look = palette[same.Key];
+            FabricLook look = palette[same.Key.Fabric];
             var lines = new SeamLines();
             foreach (FlatQuilt.FlatPatch patch in same)
             {

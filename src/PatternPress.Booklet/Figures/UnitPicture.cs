@@ -33,6 +33,18 @@ public static class UnitPicture
                 p.Role < fabrics.Length ? fabrics[p.Role] : "",
                 0
             )),
+            .. form.Overlays.Select(
+                (o, i) =>
+                    new FlatQuilt.FlatPatch(
+                        FlatQuilt.ToSpots(o.Shape),
+                        default,
+                        o.Role < fabrics.Length ? fabrics[o.Role] : "",
+                        0
+                    )
+                    {
+                        Layer = i + 1,
+                    }
+            ),
         ];
         BlockPicture.PaintPatches(draft, patches, palette, scale, by, marking);
         draft.Area(

@@ -29,6 +29,7 @@ public static class SectionCatalog
         new Placement(),
         new TemplatePages(),
         new FoundationPages(),
+        new AppliquePages(),
     ];
 
     public static IEnumerable<string> Names => All.Select(s => s.Name);

@@ -491,6 +491,15 @@ public sealed class SectionFigures
             palette.Value.Style
         );
 
+    /// <summary>An appliqué shape in true size.</summary>
+    internal TrueScaleShape Applique(
+        string name,
+        string told,
+        Polygon shape,
+        string fabric,
+        string sizes
+    ) => AppliqueShapeDrawing.Draw(name, told, shape, fabric, sizes, palette.Value.Style);
+
     /// <summary>A template in true size.</summary>
     internal TrueScaleShape Template(
         string name,

@@ -74,6 +74,7 @@ internal sealed class DrawnQuilt
             [
                 .. place
                     .PatchesInFrame()
+                    .Concat(place.OverlaysInFrame())
                     .Select(patch => SewnPatch.Of(patch.Fabric, patch.Shape.MoveBy(by))),
             ];
             _patches.Add(key, patches);

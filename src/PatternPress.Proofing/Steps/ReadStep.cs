@@ -146,6 +146,13 @@ internal sealed class ReadStep
                 Columns("patches", $"{row.Kind} {row.Fabric}", row.BySize.Length);
             }
         }
+        foreach (AppliqueTable applique in tables.Appliques)
+        {
+            if (Lacks(applique.BySize.Length))
+            {
+                Columns("appliqués", applique.Name, applique.BySize.Length);
+            }
+        }
         foreach (FoundationTable foundation in tables.Foundations)
         {
             if (Lacks(foundation.BySize.Length))

@@ -162,6 +162,11 @@ internal sealed class UnitStep
                 .Tables.Foundations.FirstOrDefault(f => f.Unit == _table.Number)
                 ?.BySize[_bench.Size]
                 ?.Areas
+                ?? [],
+            _bench
+                .Tables.Appliques.FirstOrDefault(a => a.Unit == _table.Number)
+                ?.BySize[_bench.Size]
+                ?.Shapes
                 ?? []
         );
     }
@@ -646,7 +651,10 @@ internal sealed class UnitStep
         }
         (SewnPatch? extra, SewnPatch? missing) = PatchSet.Difference(
             [.. plan.Patches.Select(patch => Of(patch.Shape, patch.Role))],
-            [.. _table.Picture.Patches.Select(patch => Of(patch.Shape, patch.Role))]
+            [
+                .. _table.Picture.Patches.Select(patch => Of(patch.Shape, patch.Role)),
+                .. _table.Picture.Overlays.Select(shape => Of(shape.Shape, shape.Role)),
+            ]
         );
         if (!_bench.Notes.Ok(extra is null && missing is null))
         {

@@ -14,6 +14,7 @@ namespace PatternPress.Proofing.Ways;
 /// <param name="Ruler">The marks that sizes are read off at.</param>
 /// <param name="Radius">Finished radius of a quarter circle; zero for other kinds.</param>
 /// <param name="Areas">Of a section sewn on paper, as its foundation is printed; none for other kinds.</param>
+/// <param name="Shapes">Of an appliqué, the shapes that are laid down, as printed; none for other kinds.</param>
 internal sealed record UnitOrder(
     string Variant,
     Length Width,
@@ -24,5 +25,6 @@ internal sealed record UnitOrder(
     Length Corner,
     Ruler Ruler,
     Length Radius,
-    ImmutableArray<FoundationArea> Areas
+    ImmutableArray<FoundationArea> Areas,
+    ImmutableArray<FoundationArea> Shapes
 );

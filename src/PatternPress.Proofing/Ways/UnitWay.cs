@@ -26,6 +26,7 @@ internal sealed record UnitWay(string Keyword, string Kind, Func<UnitOrder, WayP
         LogWays.All,
         CurveWays.All,
         PaperWays.All,
+        FusedWays.All,
     }
         .SelectMany(ways => ways)
         .ToDictionary(way => way.Keyword);

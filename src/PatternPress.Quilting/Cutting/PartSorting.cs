@@ -124,7 +124,7 @@ internal sealed class PartSorting
     {
         UnitDesign design = unit.Region.Design;
         string key = block.Coloring.Block!;
-        bool plain = unit.Drawn.Form.Patches.Length == 1;
+        bool plain = unit.Drawn.Form.Patches.Length == 1 && unit.Drawn.Form.Overlays.IsEmpty;
         string? method = null;
         Span methodAt = default;
         if (

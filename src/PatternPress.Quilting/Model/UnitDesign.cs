@@ -42,6 +42,9 @@ public sealed record UnitDesign(
     /// <summary>The block that fills the region instead of a unit; null for a unit.</summary>
     public InnerUse? Inner { get; init; }
 
+    /// <summary>Of an appliqué, the shapes it is named after.</summary>
+    public AppliqueDesign? Applique { get; init; }
+
     /// <summary>The measures that stand behind a word; null if the word is not written.</summary>
     public NamedMeasures? Find(string word)
     {

@@ -75,6 +75,8 @@ public static class PatternReader
         context.Fabrics = fabrics.ToImmutableDictionary(f => f.Key, StringComparer.Ordinal);
         context.FoundationNames = Names(root, "foundations");
         context.Foundations = FoundationReader.Read(ReadContext.Map(root, "foundations"), context);
+        context.AppliqueNames = Names(root, "appliques");
+        context.Appliques = AppliqueReader.Read(ReadContext.Map(root, "appliques"), context);
         ImmutableArray<BlockDesign> blocks = BlockReader.Read(
             ReadContext.Map(root, "blocks"),
             context

@@ -65,6 +65,16 @@ internal sealed class ReadContext(DiagnosticList findings)
     public ImmutableDictionary<string, FoundationDesign> Foundations { get; set; } =
         ImmutableDictionary.Create<string, FoundationDesign>(StringComparer.Ordinal);
 
+    /// <summary>Appliqués by name, once they are read.</summary>
+    public ImmutableDictionary<string, AppliqueDesign> Appliques { get; set; } =
+        ImmutableDictionary.Create<string, AppliqueDesign>(StringComparer.Ordinal);
+
+    /// <summary>Names of appliqués that stand in the file, also of those that could not be read.</summary>
+    public ImmutableHashSet<string> AppliqueNames { get; set; } = [];
+
+    /// <summary>Whether an appliqué that could not be read may have the name.</summary>
+    public bool MayBeApplique(string name) => !IsComplete || AppliqueNames.Contains(name);
+
     /// <summary>Names of sections that stand in the file, also of those that could not be read.</summary>
     public ImmutableHashSet<string> FoundationNames { get; set; } = [];
 

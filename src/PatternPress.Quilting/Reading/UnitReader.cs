@@ -72,6 +72,23 @@ internal static class UnitReader
         Sourced<string>? ground = null;
         Sourced<int>? rounds = null;
         FoundationDesign? foundation = null;
+        AppliqueDesign? applique = null;
+        if (kind is AppliqueBlock && !comma && at < words.Length)
+        {
+            Slice name = WithoutComma(words[at], out comma);
+            at++;
+            applique = context.Appliques.GetValueOrDefault(name.Text);
+            if (applique is null && !context.MayBeApplique(name.Text))
+            {
+                context.Report(
+                    PP0272_UnknownApplique.Found(name.Span, name.Text, context.Appliques.Keys)
+                );
+            }
+            if (applique is null)
+            {
+                return null;
+            }
+        }
         if (kind is FoundationSection && !comma && at < words.Length)
         {
             Slice name = WithoutComma(words[at], out comma);
@@ -181,6 +198,7 @@ internal static class UnitReader
         )
         {
             Foundation = foundation,
+            Applique = applique,
             Rounds = rounds,
             Named = named.ToImmutable(),
             Shifts = shifts,

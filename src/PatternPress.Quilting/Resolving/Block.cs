@@ -27,6 +27,20 @@ public sealed record Block(
 /// <param name="Place">Finished, in block coordinates.</param>
 public sealed record BlockUnit(UnitRegion Region, DrawnUnit Drawn, Rect Place)
 {
+    /// <summary>The shapes that lie on the unit's patches, in block coordinates and in the order they are laid down.</summary>
+    public IEnumerable<Patch> Overlays(IReadOnlyDictionary<string, string> fabrics)
+    {
+        UnitForm form = Drawn.Form;
+        foreach (Overlay overlay in form.Overlays)
+        {
+            Polygon turned = overlay.Shape.Turned(Drawn.Turn, form.Width, form.Height);
+            yield return new Patch(
+                turned.MoveBy(Place.UpperLeft),
+                fabrics[Drawn.Parts[overlay.Role]]
+            );
+        }
+    }
+
     /// <summary>The unit's patches in block coordinates, in the fabrics of a coloring.</summary>
     /// <param name="fabrics">Fabric key by part name.</param>
     public IEnumerable<Patch> Patches(IReadOnlyDictionary<string, string> fabrics)

@@ -34,6 +34,30 @@ public sealed record BlockPlace(int Row, int Column, ColoredBlock Block, Turn Tu
         }
     }
 
+    /// <summary>The shapes that lie on its patches, in quilt coordinates.</summary>
+    public IEnumerable<Patch> Overlays() =>
+        OverlaysInFrame()
+            .Select(overlay =>
+                Frame.OnPoint ? overlay with { Shape = Frame.ToQuilt(overlay.Shape) } : overlay
+            );
+
+    /// <summary>The same in the coordinates of its frame.</summary>
+    public IEnumerable<Patch> OverlaysInFrame()
+    {
+        foreach (BlockUnit unit in Block.Block?.Units ?? [])
+        {
+            foreach (Patch overlay in unit.Overlays(Block.Coloring.Fabrics))
+            {
+                yield return overlay with
+                {
+                    Shape = overlay
+                        .Shape.Turned(Turn, Block.Width, Block.Height)
+                        .MoveBy(Place.UpperLeft),
+                };
+            }
+        }
+    }
+
     /// <summary>The block's patches in the coordinates of its frame.</summary>
     public IEnumerable<Patch> PatchesInFrame()
     {

@@ -118,6 +118,8 @@ public static class RuleCatalog
             PP0269_PlaceOfAnotherShape.Instance,
             PP0270_UnknownSection.Instance,
             PP0271_UnreadableSection.Instance,
+            PP0272_UnknownApplique.Instance,
+            PP0273_UnreadablePath.Instance,
             PP0275_UnusableInnerBlock.Instance,
             PP0424_MissingImage.Instance,
             PP0425_ImageOutsideFolder.Instance,

@@ -21,6 +21,7 @@ public static class PrintedFacts
         writer.Templates();
         writer.Patches();
         writer.Foundations();
+        writer.Appliques();
         writer.Blocks();
         writer.Placement();
         writer.Sashing();
@@ -373,6 +374,24 @@ public static class PrintedFacts
                     {
                         Count("papers", cell.Copies);
                         Count("areas", cell.Areas.Length);
+                    }
+                );
+            }
+        }
+
+        public void Appliques()
+        {
+            _table = "appliques";
+            foreach (AppliqueTable applique in tables.Appliques)
+            {
+                (_row, _size) = (applique.Name, "");
+                Text("unit", $"{applique.Unit}");
+                BySize(
+                    applique.BySize,
+                    cell =>
+                    {
+                        Count("of each shape", cell.Copies);
+                        Count("shapes", cell.Shapes.Length);
                     }
                 );
             }

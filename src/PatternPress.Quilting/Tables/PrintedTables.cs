@@ -21,6 +21,7 @@ namespace PatternPress.Quilting.Tables;
 /// <param name="Templates">Shapes printed in true size, to cut pieces around.</param>
 /// <param name="Patches">The pieces of a one-patch quilt.</param>
 /// <param name="Foundations">Sections printed in true size, to sew on.</param>
+/// <param name="Appliques">Shapes printed in true size, to trace and fuse.</param>
 /// <param name="Substitute">Panels instead of yardage, where the pattern promises it.</param>
 /// <param name="Scraps">All pieces by role, where the pattern asks for it.</param>
 public sealed record PrintedTables(
@@ -43,6 +44,7 @@ public sealed record PrintedTables(
     ImmutableArray<TemplateTable> Templates,
     ImmutableArray<PatchRow> Patches,
     ImmutableArray<FoundationTable> Foundations,
+    ImmutableArray<AppliqueTable> Appliques,
     SubstituteTable? Substitute = null,
     ScrapTable? Scraps = null
 );

@@ -64,6 +64,35 @@ public sealed class TablesJson
         {
             Array("patches", _tables.Patches, Patch);
         }
+        if (!_tables.Appliques.IsEmpty)
+        {
+            Array(
+                "appliques",
+                _tables.Appliques,
+                applique =>
+                {
+                    Text("name", applique.Name);
+                    Count("unit", applique.Unit);
+                    BySize(
+                        "bySize",
+                        applique.BySize,
+                        cell =>
+                        {
+                            Count("ofEach", cell.Copies);
+                            Array(
+                                "shapes",
+                                cell.Shapes,
+                                shape =>
+                                {
+                                    Count("role", shape.Role);
+                                    Outline("shape", shape.Shape);
+                                }
+                            );
+                        }
+                    );
+                }
+            );
+        }
         if (!_tables.Foundations.IsEmpty)
         {
             Array("foundations", _tables.Foundations, Foundation);

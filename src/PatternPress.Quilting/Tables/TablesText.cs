@@ -37,6 +37,7 @@ public sealed class TablesText
         Templates();
         Patches();
         Foundations();
+        Appliques();
         Blocks();
         foreach (PlacementChart chart in _tables.Placement)
         {
@@ -312,6 +313,29 @@ public sealed class TablesText
                 {
                     _text.Append(
                         $"  {n + 1}, fabric {cell.Areas[n].Role + 1}: {Outline(cell.Areas[n].Shape)}\n"
+                    );
+                }
+            }
+        }
+    }
+
+    private void Appliques()
+    {
+        foreach (AppliqueTable applique in _tables.Appliques)
+        {
+            Head($"Appliqué {applique.Name}: unit {applique.Unit}");
+            for (int i = 0; i < applique.BySize.Length; i++)
+            {
+                if (applique.BySize[i] is not { } cell)
+                {
+                    continue;
+                }
+                _text.Append($"{_tables.Sizes[i].Key}: {cell.Copies} of each\n");
+                for (int n = 0; n < cell.Shapes.Length; n++)
+                {
+                    Rect bounds = cell.Shapes[n].Shape.Bounds;
+                    _text.Append(
+                        $"  {n + 1}, fabric {cell.Shapes[n].Role + 1}: {cell.Shapes[n].Shape.Corners.Length} corners in {Size(bounds.Width, bounds.Height)}\n"
                     );
                 }
             }

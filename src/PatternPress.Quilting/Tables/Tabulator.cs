@@ -41,6 +41,7 @@ public static class Tabulator
             TemplateTabulator.Tabulate(units, patches, making),
             patches,
             FoundationTabulator.Tabulate(making),
+            AppliqueTabulator.Tabulate(making),
             SubstituteOf(making),
             ScrapTabulator.Tabulate(making, cutting)
         );

@@ -10,6 +10,11 @@ public sealed record Symmetry(Turn Turn, ImmutableArray<int> RoleAt)
 {
     internal static ImmutableArray<Symmetry> AllOf(UnitForm form)
     {
+        // Shapes that lie on the patches look another way from every side.
+        if (!form.Overlays.IsEmpty)
+        {
+            return [];
+        }
         var roleOf = new Dictionary<Polygon, int>();
         foreach (RolePatch patch in form.Patches)
         {

@@ -43,6 +43,7 @@ public static class TechniqueCatalog
         new HalfLogCabinTrimEachRound(),
         new QuarterCircleTemplates(),
         new FoundationPaper(),
+        new FusedApplique(),
     ];
 
     /// <summary>The keywords, in the same order, for suggestions and the schema.</summary>

@@ -28,6 +28,9 @@ public sealed record UnitForm(
 {
     private ImmutableArray<Symmetry> _symmetries;
 
+    /// <summary>Shapes fused onto the patches, in the order they are laid down.</summary>
+    public ImmutableArray<Overlay> Overlays { get; init; } = [];
+
     /// <summary>The turns after which the form looks the same but for its fabrics changing places, by quarter turns.</summary>
     public ImmutableArray<Symmetry> Symmetries
     {
@@ -88,6 +91,9 @@ public sealed record UnitForm(
     public override int GetHashCode() =>
         HashCode.Combine(Kind.Keyword, Variant, Width, Height, Measure);
 }
+
+/// <summary>A shape that lies on the patches of a unit, in the unit's own coordinates.</summary>
+public sealed record Overlay(Polygon Shape, int Role);
 
 /// <summary>A patch of a unit, in the unit's own coordinates (finished, origin upper left).</summary>
 /// <param name="BiasEdges">Indices of edges (edge i runs from corner i to i + 1) cut on the bias by every way of

@@ -29,6 +29,7 @@ public static class UnitKindCatalog
         HalfLogCabin.Kind,
         QuarterCircle.Kind,
         FoundationSection.Kind,
+        AppliqueBlock.Kind,
     ];
 
     /// <summary>The keywords, in the same order, for suggestions and the schema.</summary>

@@ -33,6 +33,7 @@ public sealed class PatternShape
                 new Key("house", shape.house),
                 new Key("fabrics", shape.Fabrics(), Required: true),
                 new Key("foundations", Foundations()),
+                new Key("appliques", Appliques()),
                 new Key("blocks", shape.Blocks()),
                 new Key("colorings", Colorings()),
                 new Key("methods", shape.methods),
@@ -41,6 +42,60 @@ public sealed class PatternShape
             ]
         );
     }
+
+    private static NamesShape Appliques() =>
+        new(
+            "the appliqués",
+            "Shapes to fuse onto a ground, drawn as SVG path data.",
+            new TextShape("an appliqué's name", "Short name of an appliqué.", TextForm.Name),
+            new MapShape(
+                "an appliqué",
+                "Shapes to fuse onto a ground.",
+                [
+                    new Key(
+                        "grid",
+                        Text(
+                            "a grid",
+                            "Units across x units down, in which paths are drawn.",
+                            "24 x 24"
+                        ),
+                        Required: true
+                    ),
+                    new Key(
+                        "shapes",
+                        new ListShape(
+                            "a list of shapes",
+                            "The shapes in the order they are laid down.",
+                            new MapShape(
+                                "a shape",
+                                "What it is, and its outline.",
+                                [
+                                    new Key(
+                                        "part",
+                                        Text(
+                                            "a part",
+                                            "What the shape is: a name of your own.",
+                                            "body"
+                                        ),
+                                        Required: true
+                                    ),
+                                    new Key(
+                                        "path",
+                                        Text(
+                                            "path data",
+                                            "One closed outline as SVG path data.",
+                                            "M 2 12 C 6 4 18 4 22 12 Z"
+                                        ),
+                                        Required: true
+                                    ),
+                                ]
+                            )
+                        ),
+                        Required: true
+                    ),
+                ]
+            )
+        );
 
     private static NamesShape Foundations() =>
         new(

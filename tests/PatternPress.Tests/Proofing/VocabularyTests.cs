@@ -23,6 +23,7 @@ public sealed class VocabularyTests
         "Techniques.DrawnUnit",
         "Techniques.Leftover",
         "Techniques.Notch",
+        "Techniques.Overlay",
         "Techniques.PieceCut",
         "Techniques.PieceTemplate",
         "Techniques.RolePatch",

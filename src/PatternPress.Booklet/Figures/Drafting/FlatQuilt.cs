@@ -18,6 +18,9 @@ internal sealed class FlatQuilt
         /// <summary>How its print lies where the print has an up.</summary>
         public Turn Print { get; init; }
 
+        /// <summary>0 for patches, 1 and up for shapes that lie on them, from the lowest.</summary>
+        public int Layer { get; init; }
+
         public Spot[] Placed()
         {
             Spot by = By;
@@ -100,14 +103,24 @@ internal sealed class FlatQuilt
         Rect room = turn.SwapsSides
             ? new(Length.Zero, Length.Zero, block.Height, block.Width)
             : new(Length.Zero, Length.Zero, block.Width, block.Height);
+        var place = new BlockPlace(0, 0, block, turn, room)
+        {
+            Frame = new Frame(Point.Origin, onPoint),
+        };
         return
         [
-            .. new BlockPlace(0, 0, block, turn, room) { Frame = new Frame(Point.Origin, onPoint) }
+            .. place
                 .Patches()
                 .Select(p => new FlatPatch(ToSpots(p.Shape), default, p.Fabric, 0)
                 {
                     Print = p.PrintTurn,
                 }),
+            .. place
+                .Overlays()
+                .Select(
+                    (p, i) =>
+                        new FlatPatch(ToSpots(p.Shape), default, p.Fabric, 0) { Layer = i + 1 }
+                ),
         ];
     }
 

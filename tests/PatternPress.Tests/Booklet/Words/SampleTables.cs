@@ -65,6 +65,7 @@ internal static class SampleTables
             [null, null],
             [],
             [],
+            [],
             []
         );
 

@@ -48,7 +48,7 @@ public class SketchTests
                     shape.Shape.Area.SquareInches.Sign.ShouldBe(1, $"{step}: {shape.Shape}");
                     // Paper has no role.
                     shape.Role.ShouldBeInRange(
-                        technique == "foundation-paper" ? -1 : 0,
+                        technique is "foundation-paper" or "fused-applique" ? -1 : 0,
                         form.RoleCount - 1
                     );
                 }
@@ -105,7 +105,7 @@ public class SketchTests
         size.Width.ShouldBe(recipe.UnfinishedWidth);
         size.Height.ShouldBe(recipe.UnfinishedHeight);
         last.Shapes.ShouldAllBe(s => s.Side == FabricSide.Right);
-        last.Shapes.Length.ShouldBe(form.Patches.Length);
+        last.Shapes.Length.ShouldBe(form.Patches.Length + form.Overlays.Length);
         // Where the unit is trimmed, the cuts lie inside the larger unit, all round.
         if (recipe.Trim)
         {

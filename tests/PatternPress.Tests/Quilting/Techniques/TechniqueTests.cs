@@ -48,6 +48,7 @@ public class TechniqueTests
         ("half-log-cabin 3 rounds, a b c", 4, 4),
         ("quarter-circle upper-left, a on b", 1, 1),
         ("foundation spire, a b", 2, 3),
+        ("applique gull, a b on c", 1, 1),
     ];
 
     private static readonly Gen<(UnitForm Form, House House)> Sewn = Gen.Select(
@@ -143,7 +144,10 @@ public class TechniqueTests
                                         - (box.Width * box.Height)
                                 ) < 1e-9
                             ) ?? recipe.Pieces.First(p => p.Role == patch.Role);
-                        if (piece.Template is not null || form.Kind.Keyword == "foundation")
+                        if (
+                            piece.Template is not null
+                            || form.Kind.Keyword is "foundation" or "applique"
+                        )
                         {
                             // Curved edges and pieces for paper have tests of their own.
                             continue;

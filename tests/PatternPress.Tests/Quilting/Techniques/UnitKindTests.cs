@@ -79,6 +79,7 @@ public class UnitKindTests
         ("quarter-circle upper-left, a on b", 1, 1),
         ("quarter-circle lower-right, a on b", 1, 1),
         ("foundation spire, a b", 2, 3),
+        ("applique gull, a b on c", 1, 1),
         ("foundation spire right, a b", 3, 2),
     ];
 

@@ -91,6 +91,12 @@ internal static class Written
             before.RemoveAt(0);
             foundation = Spire;
         }
+        AppliqueDesign? applique = null;
+        if (kind.Value == "applique")
+        {
+            before.RemoveAt(0);
+            applique = Gull;
+        }
         Sourced<string>? ground = null;
         int on = after.FindIndex(w => w.Value == "on");
         if (on >= 0)
@@ -110,11 +116,30 @@ internal static class Written
         )
         {
             Foundation = foundation,
+            Applique = applique,
             Rounds = rounds,
             Named = [.. named],
             Shifts = [.. shifts],
         };
     }
+
+    /// <summary>The shapes that units of kind applique are drawn with.</summary>
+    private static AppliqueDesign Gull { get; } =
+        new(
+            "gull",
+            12,
+            12,
+            [
+                new AppliqueShape("body", Outline("M2 6C4 2 8 2 10 6Q6 9 2 6Z"), default),
+                new AppliqueShape("beak", Outline("M10 5h1l-1 2z"), default),
+            ],
+            default
+        );
+
+    private static PatternPress.Quilting.Geometry.PathPart Outline(string data) =>
+        PatternPress.Quilting.Geometry.PathData.TryParse(data, out var path, out _, out _)
+            ? path.Parts[0]
+            : throw new ArgumentException(data, nameof(data));
 
     /// <summary>The section that units of kind foundation are drawn by: a spire before its sky.</summary>
     private static FoundationDesign Spire { get; } =

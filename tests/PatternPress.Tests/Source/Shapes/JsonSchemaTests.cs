@@ -231,8 +231,10 @@ public sealed class JsonSchemaTests
                     text.Append('[');
                     for (var i = random.Next(3); i > 0; i--)
                     {
+                        // An item of no text at all would leave a comma without one.
+                        var before = text.Length;
                         WriteShape(list.Item);
-                        text.Append(", ");
+                        text.Append(text.Length == before ? "~, " : ", ");
                     }
 
                     text.Append(']');
