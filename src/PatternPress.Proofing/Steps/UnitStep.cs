@@ -251,7 +251,14 @@ internal sealed class UnitStep
             }
             Side($"{which}, segment", null, plan.Segment, set.Segment, way, null);
             Same($"{which}, segments in a unit", set.SegmentsPerUnit, needed.PerUnit, "a unit has");
-            long fit = Order().StripLength.CountOf(set.Segment);
+            long fit = plan.SegmentsFrom is { } from
+                ? from(
+                    _cell
+                        .Pieces.GroupBy(p => p.Role)
+                        .ToDictionary(g => g.Key, g => g.First().Height),
+                    set.Segment
+                )
+                : Order().StripLength.CountOf(set.Segment);
             Enough(
                 $"{which}, segments from a set",
                 set.SegmentsPerSet,

@@ -24,6 +24,7 @@ internal sealed record UnitWay(string Keyword, string Kind, Func<UnitOrder, WayP
         RailWays.All,
         PlainWays.All,
         LogWays.All,
+        SeminoleWays.All,
         CurveWays.All,
         PaperWays.All,
         FusedWays.All,

@@ -24,6 +24,12 @@ internal sealed record WayPlan(
     /// <summary>Shapes that pieces are cut to around templates.</summary>
     public ImmutableArray<NeededTemplate> Templates { get; init; } = [];
 
+    /// <summary>
+    /// How many segments a set gives, from the heights of its strips as cut by role and the width of a segment; null where they are
+    /// cut straight across.
+    /// </summary>
+    public Func<IReadOnlyDictionary<int, Length>, Length, long>? SegmentsFrom { get; init; }
+
     /// <summary>Whether the unit always comes out larger, however its pieces are cut.</summary>
     public bool Trims { get; init; }
 

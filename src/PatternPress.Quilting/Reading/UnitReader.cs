@@ -292,7 +292,8 @@ internal static class UnitReader
         rounds = default;
         if (
             at + 1 >= words.Length
-            || WithoutComma(words[at + 1], out bool ends).Text is not ("rounds" or "round")
+            || WithoutComma(words[at + 1], out bool ends).Text
+                is not ("rounds" or "round" or "segments")
             || !ReadContext.TryCount(words[at].Text, out int count)
         )
         {

@@ -35,6 +35,7 @@ public static class TechniqueCatalog
         new CheckerboardStripSets(),
         new CheckerboardPiecedSingly(),
         new BargelloStripTubes(),
+        new SeminoleAngledSegments(),
         new LogCabinCutToLength(),
         new LogCabinTrimEachRound(),
         new CourthouseStepsCutToLength(),

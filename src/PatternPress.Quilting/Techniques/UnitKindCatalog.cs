@@ -24,6 +24,7 @@ public static class UnitKindCatalog
         NinePatch.Kind,
         Checkerboard.Kind,
         Bargello.Kind,
+        Seminole.Kind,
         LogCabin.Kind,
         CourthouseSteps.Kind,
         HalfLogCabin.Kind,

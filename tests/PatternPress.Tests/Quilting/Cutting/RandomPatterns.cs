@@ -55,6 +55,13 @@ internal static class RandomPatterns
             units: {X: "eight-point-star, b c on a"}
             """,
         """
+            map: |
+              Z
+              r
+              r
+            units: {Z: "seminole 6 segments of 1/4, a b on c", r: rectangle b}
+            """,
+        """
             map: B
             units: {B: "bargello shifts 0 1 2 0, a b c"}
             """,

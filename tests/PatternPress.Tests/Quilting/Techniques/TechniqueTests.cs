@@ -42,6 +42,7 @@ public class TechniqueTests
         ("checkerboard 5 x 4, a b", 1, 1),
         ("checkerboard 5 x 5, a b", 1, 1),
         ("bargello shifts 0 1 2 1, a b c d", 1, 1),
+        ("seminole 4 segments of 1/2, a b on c", 4, 4),
         ("log-cabin 2 rounds, a b c", 5, 5),
         ("log-cabin counterclockwise 1 round, a b c d e", 3, 3),
         ("courthouse-steps 3 rounds, a b c", 7, 7),
@@ -182,7 +183,7 @@ public class TechniqueTests
                             box.Width.ShouldBe(width * Math.Sqrt(2), 1e-9);
                             continue;
                         }
-                        if (form.Kind.Keyword == "eight-point-star")
+                        if (form.Kind.Keyword is "eight-point-star" or "seminole")
                         {
                             // Diamonds and quarters of squares lie slanted in what they are cut from; the areas are
                             // held elsewhere.
@@ -462,7 +463,7 @@ public class TechniqueTests
                         && sewn.Form.Measure <= sewn.House.Seam
                     )
                     // Diamonds that lie between the ruler's marks: nothing would trim them.
-                    || sewn.Form.Kind.Keyword == "eight-point-star"
+                    || sewn.Form.Kind.Keyword is "eight-point-star" or "seminole"
                     || TechniqueCatalog
                         .For(sewn.Form.Kind)
                         .Any(t => t.CanMake(sewn.Form, sewn.House, Length.FromInches(1000), out _))

@@ -65,17 +65,19 @@ public class UnitKindTests
         ("checkerboard 7 x 6, a b", 2, 1),
         ("bargello shifts 0 1 2 1, a b c d", 1, 1),
         ("bargello level shifts 0 -1 5, a b c", 2, 1),
+        ("seminole 4 segments of 1/256, a on b", 4, 4),
+        ("seminole upright 6 segments of 1/256, a b c on a", 3, 6),
         ("log-cabin 3 rounds, core light dark", 1, 1),
         ("log-cabin upper-right 2 rounds, core a b c d", 1, 1),
         ("log-cabin lower-left counterclockwise 2 rounds, core light core", 1, 1),
-        ("log-cabin 1 round logs 1/16 and 1/32 and 1/16 and 1/64, core a b a b", 1, 1),
-        ("log-cabin lower-right 2 rounds logs 1/64, core a", 2, 1),
+        ("log-cabin 1 round logs 1/128 and 1/256 and 1/128 and 1/256, core a b a b", 1, 1),
+        ("log-cabin lower-right 2 rounds logs 1/256, core a", 2, 1),
         ("log-cabin 2 rounds, core a b c d e f g h", 1, 1),
         ("courthouse-steps 3 rounds, core light dark", 1, 1),
-        ("courthouse-steps level 2 rounds logs 1/32 and 1/64, core a b c d", 2, 3),
+        ("courthouse-steps level 2 rounds logs 1/256 and 1/256, core a b c d", 2, 3),
         ("half-log-cabin 5 rounds, core light dark", 1, 1),
         ("half-log-cabin upper-right counterclockwise 3 rounds, core a b c", 1, 1),
-        ("half-log-cabin lower-left 1 round logs 1/16, core a", 3, 2),
+        ("half-log-cabin lower-left 1 round logs 1/256, core a", 3, 2),
         ("quarter-circle upper-left, a on b", 1, 1),
         ("quarter-circle lower-right, a on b", 1, 1),
         ("foundation spire, a b", 2, 3),
@@ -143,7 +145,11 @@ public class UnitKindTests
                         b = patch.Shape.Corners[(i + 1) % patch.Shape.Corners.Length];
                     bool diagonal = a.X != b.X && a.Y != b.Y;
                     bool center = form.Kind.Keyword == "square-in-square" && patch.Role == 0;
-                    patch.BiasEdges.Contains(i).ShouldBe(diagonal && !center, $"{text} {patch}");
+                    // Cut at an angle, the slanted edges are those along the strips.
+                    bool slanted = form.Kind.Keyword == "seminole";
+                    patch
+                        .BiasEdges.Contains(i)
+                        .ShouldBe(diagonal != slanted && !center, $"{text} {patch}");
                 }
             }
         }

@@ -46,7 +46,7 @@ internal static class Written
             before.RemoveRange(x - 1, 3);
         }
         Sourced<int>? rounds = null;
-        int counted = before.FindIndex(w => w.Value is "rounds" or "round");
+        int counted = before.FindIndex(w => w.Value is "rounds" or "round" or "segments");
         if (counted >= 0)
         {
             rounds = new(int.Parse(before[counted - 1].Value), before[counted - 1].Span);
