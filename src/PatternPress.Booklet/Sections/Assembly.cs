@@ -29,6 +29,10 @@ internal sealed class Assembly : Section
                 .With("float", Floats(context) ? context.Sized(i => Float(i, context)) : null)
                 .With("trim", context.Sized(i => Trim(i, context)))
                 .With("sections", context.Tables.Placement.Any(p => !p.Sections.IsEmpty))
+                .With(
+                    "one_block",
+                    Enumerable.Range(0, context.Sizes.Length).All(i => NeedsNoDrawing(i, context))
+                )
                 .With("several_sizes", SeveralSizes(context))
                 .With(
                     "partial_seams",
@@ -61,6 +65,15 @@ internal sealed class Assembly : Section
                         .Any()
             )
             .Any();
+
+    private static bool IsOneBlock(PlacementChart chart) =>
+        chart.Rows is [{ Length: 1 }] || chart.Sections is [{ Parts: [{ Block: not null }] }];
+
+    // A single block has nothing to be sewn to in the middle of the quilt.
+    private static bool NeedsNoDrawing(int size, SectionContext context) =>
+        IsOneBlock(context.Tables.Placement[size])
+        && context.Tables.Sashing.All(row => row.BySize[size] is null)
+        && context.Tables.Triangles.All(row => row.BySize[size] is null);
 
     private static bool GoesAround(SectionJoin join) =>
         join is SectionJoin.Clockwise or SectionJoin.Counterclockwise;
@@ -223,6 +236,7 @@ internal sealed class Assembly : Section
         if (
             size >= context.Manuscript.Quilts.Length
             || context.Manuscript.Quilts[size] is { OnPoint: true } or { Order: not null }
+            || NeedsNoDrawing(size, context)
         )
         {
             // Diagonal rows are of all lengths.
@@ -251,11 +265,13 @@ internal sealed class Assembly : Section
         [
             .. Enumerable
                 .Range(0, context.Sizes.Length)
-                .Where(i => context.Tables.Placement[i].Sections.IsEmpty),
+                .Where(i =>
+                    context.Tables.Placement[i].Sections.IsEmpty && !NeedsNoDrawing(i, context)
+                ),
         ];
         for (int i = 0; i < context.Sizes.Length; i++)
         {
-            foreach (Block block in Sections(i, context))
+            foreach (Block block in NeedsNoDrawing(i, context) ? [] : Sections(i, context))
             {
                 yield return block;
             }

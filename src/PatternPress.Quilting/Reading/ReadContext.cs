@@ -52,7 +52,8 @@ internal sealed class ReadContext(DiagnosticList findings)
         _misread.UnionWith(words.Select(word => (block, word)));
 
     /// <summary>Whether a unit that could not be read may have the part.</summary>
-    public bool MayBePart(string block, string name) => _misread.Contains((block, name)) || _misread.Contains((block, AnyPart));
+    public bool MayBePart(string block, string name) =>
+        _misread.Contains((block, name)) || _misread.Contains((block, AnyPart));
 
     /// <summary>Stands for all parts of a block whose inner block could not be read.</summary>
     public const string AnyPart = "*";

@@ -53,7 +53,9 @@ internal static class BorderTabulator
         return new BorderCell(
             border.Design.Name,
             // Strips on two sides only meet nowhere: what is sewn first then means nothing.
-            border.Widths.MeetInCorners ? border.Design.Corners : BorderCorners.SidesFirst,
+            border.Widths.MeetInCorners
+                ? border.Design.Corners
+                : BorderCorners.SidesFirst,
             border.Widths,
             border.Inside.Width,
             border.Inside.Height,
