@@ -13,7 +13,8 @@ namespace PatternPress.Quilting.Cutting;
 /// <param name="Strips">In the order a person cuts them.</param>
 /// <param name="Squaring">Allowance for straightening the cut edge.</param>
 /// <param name="Yardage">Strips and squaring, exact and as bought.</param>
-/// <param name="LowerBound">No plan of this style takes a shorter length of strips.</param>
+/// <param name="LowerBound">No plan of this style takes a shorter length of strips. The plan itself may take more where that
+/// buys the same and is easier to follow.</param>
 /// <param name="Derivation">How the yardage came about.</param>
 public sealed record FabricPlan(
     string Fabric,

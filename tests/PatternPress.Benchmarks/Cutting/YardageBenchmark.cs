@@ -50,11 +50,12 @@ internal static class YardageBenchmark
                 byHand += hand.ToBuy;
                 plain += simple.Yardage.ToBuy;
                 best += mixed.Yardage.ToBuy;
+                // Strips of one kind of piece each may be longer together where that buys the same.
                 var short_ =
-                    simple.StripsLength > simple.LowerBound
-                    || mixed.StripsLength > mixed.LowerBound;
+                    simple.Yardage.ToBuy > BoughtFor(simple.LowerBound, list.House)
+                    || mixed.Yardage.ToBuy > BoughtFor(mixed.LowerBound, list.House);
                 var longer =
-                    simple.Yardage.Exactly > hand.Exactly
+                    simple.Yardage.ToBuy > hand.ToBuy
                     || mixed.Yardage.ToBuy > simple.Yardage.ToBuy;
                 faults += short_ || longer ? 1 : 0;
                 Console.WriteLine(
@@ -67,6 +68,9 @@ internal static class YardageBenchmark
             $"{times.Count} plans: by hand {Sum(byHand)}, plain {Sum(plain)}, free mix {Sum(best)}; ms for both styles: median {times[times.Count / 2]:F2}, most {times[^1]:F2}"
         );
         return faults;
+
+        static Length BoughtFor(Length strips, House house) =>
+            Yardage.RoundUp(house.NeededFor(strips), house.YardStep, house.Thirds).ToBuy;
 
         static string Sum(Length length) => $"{length.Inches.ToDouble() / 36:F2} yd";
 
