@@ -55,8 +55,7 @@ internal static class YardageBenchmark
                     simple.Yardage.ToBuy > BoughtFor(simple.LowerBound, list.House)
                     || mixed.Yardage.ToBuy > BoughtFor(mixed.LowerBound, list.House);
                 var longer =
-                    simple.Yardage.ToBuy > hand.ToBuy
-                    || mixed.Yardage.ToBuy > simple.Yardage.ToBuy;
+                    simple.Yardage.ToBuy > hand.ToBuy || mixed.Yardage.ToBuy > simple.Yardage.ToBuy;
                 faults += short_ || longer ? 1 : 0;
                 Console.WriteLine(
                     $"{id, -16} {size, -8} {list.Fabric + (list.Use == FabricUse.Binding ? " binding" : ""), -10} {Yards(hand), 10} {Yards(simple.Yardage), 10} {Yards(mixed.Yardage), 10}   {hand.Exactly}, {simple.Yardage.Exactly}, {mixed.Yardage.Exactly}; {mixed.LowerBound}; {time:F2}{(short_ ? " not proved" : "")}{(longer ? " longer" : "")}"

@@ -59,10 +59,14 @@ public class TechniqueTests
         Gen.OneOf(Recipes.Inches, Recipes.Metric, Recipes.Oversize),
         (unit, n, d, house) =>
         {
+            // The segments of a band have a width of their own, whatever its region: half an inch takes nearly two.
+            Rational size =
+                new Rational(n, d)
+                + (unit.Text.StartsWith("seminole", StringComparison.Ordinal) ? 2 : 0);
             Length cell =
                 house.Unit == LengthUnit.Centimetre
-                    ? Length.FromCentimetres(new Rational(n, d))
-                    : Length.FromInches(new Rational(n, d));
+                    ? Length.FromCentimetres(size)
+                    : Length.FromInches(size);
             return (Written.Draw(unit.Text, cell * unit.Width, cell * unit.Height).Form, house);
         }
     );
