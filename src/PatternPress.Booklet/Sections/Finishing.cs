@@ -91,7 +91,7 @@ internal sealed class Finishing : Section
     private static Points LayersWidth(SectionContext context)
     {
         Points beside = context.Grown(228.Pt);
-        return context.Abreast(beside, 20.Pt, 2) == 1 ? context.TextWidth : beside;
+        return context.Abreast(200.Pt, 20.Pt, 2) == 1 ? context.TextWidth : beside;
     }
 
     private static ImmutableArray<Block> Corner(CornerTurn turn, SectionContext context) =>
