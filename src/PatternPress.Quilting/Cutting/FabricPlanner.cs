@@ -49,10 +49,22 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             return new FabricPlanning.Refused(Told(faults, kinds, list));
         }
         // Strips of one piece each are easiest to follow: they are cut wherever mixing would not buy less.
-        Layout? apart = search.Apart(search.Least);
-        Layout layout = apart ?? search.Best(CutStyle.Plain);
-        apart ??= search.Apart(search.Bought(layout));
-        FabricPlan plan = Finish(apart ?? layout, kinds, list, grid);
+        Layout layout;
+        if (search.Apart(search.Least) is { } apart)
+        {
+            layout = apart;
+        }
+        else
+        {
+            layout = search.Best(CutStyle.Plain);
+            layout = search.Apart(search.Bought(layout)) is { } easier
+                ? easier with
+                {
+                    LowerBound = layout.LowerBound,
+                }
+                : layout;
+        }
+        FabricPlan plan = Finish(layout, kinds, list, grid);
         if (
             house.Plan == PlanStyle.Thrifty
             && plan.Yardage.ToBuy - search.Least.ToBuy >= house.ThriftyGain
