@@ -33,6 +33,12 @@ internal sealed class Assembly : Section
                     "one_block",
                     Enumerable.Range(0, context.Sizes.Length).All(i => NeedsNoDrawing(i, context))
                 )
+                .With(
+                    "one_in_triangles",
+                    !context.Tables.Triangles.IsEmpty
+                        && context.Tables.Sashing.IsEmpty
+                        && context.Tables.Placement.All(IsOneBlock)
+                )
                 .With("several_sizes", SeveralSizes(context))
                 .With(
                     "partial_seams",
