@@ -110,7 +110,17 @@ public static class BlockParts
         ];
         var options = patches
             .GroupBy(patch => patch.Part)
-            .Select(part => (Name: part.Key, Places: PlacesOf(part.Key).ToList()))
+            .Select(part =>
+                (
+                    Name: part.Key,
+                    // Patches too small to lie on any of the levels are pointed at in the middle.
+                    Places: PlacesOf(part.Key)
+                        .DefaultIfEmpty(
+                            (Place: LabelRoom.CentroidOf(part.First().Shape), Cost: Crossing)
+                        )
+                        .ToList()
+                )
+            )
             // The part with the least choice is placed first.
             .OrderByDescending(part => part.Places.Min(option => option.Cost))
             .ThenBy(part => part.Places.Count)

@@ -1,6 +1,8 @@
+using PatternPress.Booklet;
 using PatternPress.Booklet.Figures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
+using PatternPress.Tests.Booklet.Sections;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Drawings;
 
@@ -165,4 +167,41 @@ public sealed class BlockFigureTests
 
     private static string Case(string name) =>
         Path.Combine(Repository.Root, "tests", "cases", "figures", name);
+
+    [Test]
+    public void A_part_thinner_than_any_level_still_has_its_name()
+    {
+        Manuscript manuscript = Manuscripts.Compile(
+            "thin",
+            """
+            pattern: {title: T, edition: 1.0.0, date: 2026-01-01, designer: D}
+            fabrics:
+              A: {name: Ink, color: "#15233b"}
+              B: {name: Amber, color: "#f2a71b"}
+              C: {name: Rose, color: "#d1495b"}
+            blocks:
+              band:
+                size: 18
+                map: |
+                  Z
+                  r
+                  r
+                units: {Z: "seminole 6 segments of 1/4, a b on c", r: rectangle b}
+            colorings:
+              L: band a=A b=B c=C
+            quilt:
+              fill: L
+            sizes:
+              one: {blocks: 2 x 2}
+            """
+        );
+        ColoredBlock block = manuscript.Quilts[0].BlockCounts().First().Block;
+        Picture picture = BlockParts.Draw(
+            block,
+            manuscript.Pattern,
+            Palette.Of(manuscript.Pattern, manuscript.Quilts, FigureStyle.Colored),
+            new FigureRoom(200.Pt, 160.Pt)
+        );
+        picture.Drawing.Marks.ShouldNotBeEmpty();
+    }
 }
