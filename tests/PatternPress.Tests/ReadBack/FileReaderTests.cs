@@ -107,7 +107,6 @@ public sealed class FileReaderTests
                     .Select(finding => $"{finding.Code} {finding.Primary.Text}: {finding.Text}")
                     .ShouldBeEmpty(yaml);
             },
-            seed: "0000KXf1rYb1",
             iter: patterns,
             seed: "0000KXf1rYb1",
             threads: 1
