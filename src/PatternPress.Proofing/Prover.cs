@@ -80,6 +80,7 @@ public sealed class Prover(ImmutableArray<Quilt> drawing)
         SubstituteStep.Do,
         ScrapStep.Do,
         BackingStep.Do,
+        TotalStep.Do,
         BattingStep.Do,
     ];
 

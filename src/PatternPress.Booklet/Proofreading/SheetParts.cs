@@ -151,7 +151,11 @@ internal static class SheetParts
         };
         yield return Lines(
             labels["proof-buy"],
-            all.Where(d => IsOf(d, "fabric ") || d.Of is "binding" or "backing" or "batting")
+            all.Where(d =>
+                IsOf(d, "fabric ")
+                || IsOf(d, "total ")
+                || d.Of is "binding" or "backing" or "batting"
+            )
         );
         if (all.Exists(d => IsOf(d, "border ")))
         {
@@ -204,7 +208,8 @@ internal static class SheetParts
             );
 
         string Named(string of) =>
-            tables.Fabrics.FirstOrDefault(f => of == $"fabric {f.Key}") is { } fabric
+            tables.Fabrics.FirstOrDefault(f => of == $"fabric {f.Key}" || of == $"total {f.Key}")
+                is { } fabric
                 ? $"{of}, {fabric.Name}"
                 : of;
     }

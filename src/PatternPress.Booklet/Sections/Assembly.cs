@@ -219,7 +219,7 @@ internal sealed class Assembly : Section
                 )
         );
         table.Add(
-            labels["center-unfinished"],
+            labels[context.Tables.Borders.IsEmpty ? "center-whole" : "center-unfinished"],
             i =>
             {
                 SizeColumn size = context.Sizes[i];

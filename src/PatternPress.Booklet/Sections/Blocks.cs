@@ -47,7 +47,15 @@ internal sealed class Blocks : Section
     private static IEnumerable<Block> Design(ImmutableArray<BlockRow> rows, SectionContext context)
     {
         BlockRow first = rows[0];
-        yield return new Heading(3, Typography.Set(first.Name)) { Name = $"block-{first.Block}" };
+        yield return new Heading(
+            3,
+            Typography.Set(
+                context.Headed(first.Name, i => rows.Any(row => row.BySize[i] is not null))
+            )
+        )
+        {
+            Name = $"block-{first.Block}",
+        };
         foreach (Block note in context.Note($"block-{first.Block}"))
         {
             yield return note;
@@ -135,12 +143,17 @@ internal sealed class Blocks : Section
                     .With(
                         "parts",
                         context.Labels.List(
-                            g.Parts.Select(p =>
-                                string.Join(
-                                    $" {context.Labels["to"]} ",
-                                    p.Select(MarkdownText.Escape)
+                            g.Parts.CountBy(p =>
+                                    string.Join(
+                                        $" {context.Labels["to"]} ",
+                                        p.Select(MarkdownText.Escape)
+                                    )
                                 )
-                            )
+                                .Select(p =>
+                                    p.Value == 1
+                                        ? p.Key
+                                        : context.Labels.Format("group-times", p.Key, p.Value)
+                                )
                         )
                     )
             ),

@@ -6,6 +6,7 @@ using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Tables;
 using PatternPress.Typesetting;
 using PatternPress.Typesetting.Blocks;
+using PatternPress.Typesetting.Inlines;
 using PatternPress.Typesetting.Styles;
 
 namespace PatternPress.Booklet.Sections;
@@ -25,6 +26,16 @@ internal sealed class Borders : Section
                 WordData
                     .Empty.With("joined", borders.Any(IsJoined))
                     .With("mitered", Any(borders, c => c.Corners == BorderCorners.Mitered))
+                    .With(
+                        "all_mitered",
+                        borders.All(b =>
+                            b.BySize.All(c => c is null or { Corners: BorderCorners.Mitered })
+                        )
+                    )
+                    .With(
+                        "one_length",
+                        Any(borders, c => c.Parts.Any(p => !p.Joined && IsAlongFabric(p, context)))
+                    )
                     .With("pieced", Any(borders, IsPieced))
                     .With("strips", Any(borders, c => !IsPieced(c)))
                     .With("coping", Any(borders, c => c.IsCoping))
@@ -52,6 +63,12 @@ internal sealed class Borders : Section
 
     private static bool Any(ImmutableArray<BorderRow> borders, Func<BorderCell, bool> holds) =>
         borders.Any(border => border.BySize.Any(cell => cell is not null && holds(cell)));
+
+    private static bool IsAlongFabric(BorderPartRow part, SectionContext context) =>
+        part.Length
+        > context.Pattern.House.StripLength(
+            context.Pattern.Fabric(part.Fabric)?.UsableWidth ?? context.Pattern.House.UsableWidth
+        );
 
     private static bool IsPieced(BorderCell cell) =>
         cell.Rows.Any(row => row.Part != BorderPart.Corners);
@@ -158,23 +175,41 @@ internal sealed class Borders : Section
     private static IEnumerable<Block> Border(BorderRow border, SectionContext context)
     {
         string name = CutWords.BorderName(border.Number, context);
-        yield return new Heading(3, Capitalized(name)) { Name = $"border-{border.Number}" };
+        yield return new Heading(
+            3,
+            context.Headed(Capitalized(name), i => border.BySize[i] is not null)
+        )
+        {
+            Name = $"border-{border.Number}",
+        };
         foreach (Block note in context.Note($"border-{border.Number}"))
         {
             yield return note;
         }
-        foreach (
-            Manner manner in border
-                .BySize.Where(c => c is not null)
-                .Select(c => Manner.Of(c!))
-                .Distinct()
-        )
+        List<Manner> manners =
+        [
+            .. border.BySize.Where(c => c is not null).Select(c => Manner.Of(c!)).Distinct(),
+        ];
+        foreach (Manner manner in manners)
         {
             BorderCell?[] bySize =
             [
                 .. border.BySize.Select(c => c is not null && Manner.Of(c) == manner ? c : null),
             ];
             BorderCell any = bySize.First(c => c is not null)!;
+            if (manners.Count > 1)
+            {
+                // What one size sews by other words than the next stands under its name.
+                yield return new KeepWithNext(
+                    new Text(
+                        FractionText.Parse(
+                            context.Only(i => bySize[i] is not null)!,
+                            new InlineStyle { Bold = true }
+                        ),
+                        "body"
+                    )
+                );
+            }
             int pairs = (manner.Sides is null ? 0 : 1) + (manner.Ends is null ? 0 : 1);
             foreach (
                 Block block in context.Fill(
@@ -220,6 +255,8 @@ internal sealed class Borders : Section
                         )
                         // The steps are numbered as in the diagram of all borders.
                         .With("first", context.Figures.BorderSteps.Of(border.Number, 0))
+                        .With("before", Before(border, manner, manners.Count, context))
+                        .With("starts", manner.Pieced ? RowStarts.Of(bySize, context) : [])
                         .With(
                             "second",
                             pairs > 1 ? context.Figures.BorderSteps.Of(border.Number, 1) : null
@@ -241,6 +278,28 @@ internal sealed class Borders : Section
             Sized SizedText(Func<BorderCell, string> of) =>
                 context.Sized(i => bySize[i] is { } cell ? of(cell) : null);
         }
+    }
+
+    /// <summary>The nearest border inside one that all sizes sew by the very same words; null where there is none.</summary>
+    private static string? Before(
+        BorderRow border,
+        Manner manner,
+        int manners,
+        SectionContext context
+    )
+    {
+        if (manners > 1)
+        {
+            return null;
+        }
+        BorderRow? inside = context.Tables.Borders.LastOrDefault(b =>
+            b.Number < border.Number
+            && b.BySize.Zip(border.BySize)
+                .All(c => c.Second is null || (c.First is { } cell && Manner.Of(cell) == manner))
+        );
+        return inside is null
+            ? null
+            : MarkdownText.Escape(CutWords.BorderName(inside.Number, context));
     }
 
     /// <summary>The corner block's name; null where there is none.</summary>
@@ -298,7 +357,13 @@ internal sealed class Borders : Section
         )
         {
             table.Add(
-                [Cells.Head(Cells.Plain(labels["join-strips"])), new TableCell(Cells.Strong(cut))],
+                [
+                    Part(
+                        labels["join-strips"],
+                        i => bySize[i]?.Joined.Any(j => j.Cut == cut) == true
+                    ),
+                    new TableCell(Cells.Strong(cut)),
+                ],
                 i =>
                     bySize[i]?.Joined.FirstOrDefault(j => j.Cut == cut) is { } joined
                         ? Cells.Lines(
@@ -324,7 +389,10 @@ internal sealed class Borders : Section
             }
             table.Add(
                 [
-                    Cells.Head(Cells.Plain(labels[StripLabel(part)])),
+                    Part(
+                        labels[StripLabel(part)],
+                        i => bySize[i]?.Parts.Any(p => p.Part == part && p.Cut == cut) == true
+                    ),
                     new TableCell(Cells.Strong(cut)),
                 ],
                 i =>
@@ -350,6 +418,12 @@ internal sealed class Borders : Section
                     : null
         );
         return table.ToBlocks();
+
+        // Told with its sizes where the border has it in some only.
+        TableCell Part(string label, Func<int, bool> has) =>
+            context.Only(has) is { } only && only != context.Only(i => bySize[i] is not null)
+                ? Cells.Head(new Stack(Cells.Plain(label), Cells.Small(only)))
+                : Cells.Head(Cells.Plain(label));
     }
 
     // A row of blocks: how many of each coloring it takes and how long it is.

@@ -229,15 +229,21 @@ internal sealed class Cutting : Section
                 context.Figures.Swatch(cutting.Fabric),
                 new Run("\u2002"),
                 .. FractionText.Parse(
-                    cutting.Use == FabricUse.Binding
-                        ? labels.Format("fabric-for-binding", cutting.Fabric, fabric?.Name)
-                        : $"{cutting.Fabric}\u2002{fabric?.Name}"
+                    context.Headed(
+                        cutting.Use == FabricUse.Binding
+                            ? labels.Format("fabric-for-binding", cutting.Fabric, fabric?.Name)
+                            : $"{cutting.Fabric}\u2002{fabric?.Name}",
+                        i => cutting.BySize[i] is not null
+                    )
                 ),
             ]
         )
         {
             Name = $"cutting-{cutting.Fabric}-{cutting.Use}",
-            Title = $"{cutting.Fabric} {fabric?.Name}",
+            Title =
+                cutting.Use == FabricUse.Binding
+                    ? labels.Format("fabric-for-binding", cutting.Fabric, fabric?.Name)
+                    : $"{cutting.Fabric} {fabric?.Name}",
         };
         var table = new SizeTable(context, labels["piece"], "")
         {
@@ -320,6 +326,14 @@ internal sealed class Cutting : Section
             string? after = CutWords.After(rows[i], context);
             about.Add(Cells.Small(after is null ? purpose : $"{purpose}; {after}"));
             i = many ? end : i + 1;
+        }
+        bool Has(int i) => rows.Any(r => r.BySize[i] is not null);
+        if (
+            context.Only(Has) is { } only
+            && only != context.Only(i => cutting.BySize[i] is not null)
+        )
+        {
+            about.Add(Cells.Small(only));
         }
         table.Add(
             [Cells.Head(Cells.Strong(ids)), new TableCell(new Stack(about))],
@@ -406,7 +420,11 @@ internal sealed class Cutting : Section
         );
         // Strips that are cut alike may hold fewer than fit: that is meant, and no slip.
         bool more = strip.Count > 1 && strip.Pieces.Length == 1 && strip.End >= first.Length;
-        return Cells.Small(more ? labels.Format("more-would-fit", line) : line);
+        return Cells.Small(
+            more ? labels.Format("more-would-fit", line)
+            : CuttingLegend.IsFull(strip, context) ? labels.Format("no-spare", line)
+            : line
+        );
     }
 
     /// <summary>"+ 12 from the B2 strip": pieces that come from what is left of strips begun for others.</summary>

@@ -64,8 +64,23 @@ internal static class CuttingLegend
                         && r.Purpose is CutPurpose.Border { Part: not BorderPart.Corners }
                     )
             )
+            .With(
+                "no_spare",
+                context
+                    .Tables.Cutting.SelectMany(c => c.BySize)
+                    .Any(list =>
+                        list is not null
+                        && list.Strips.Any(s =>
+                            IsFull(s, context) && !s.Pieces.Any(p => p.Cuts.Any(whole.Contains))
+                        )
+                    )
+            )
             .With("squares", strips.Any(s => s.Pieces[0].Length == s.Pieces[0].Height && Whole(s)));
     }
+
+    /// <summary>Whether the pieces fill a strip to its end: less than a mark of the ruler is left.</summary>
+    public static bool IsFull(StripRow strip, SectionContext context) =>
+        strip.End < context.Pattern.House.Ruler.Step;
 
     private static bool Whole(StripRow strip) => strip.Pieces[0].Height == strip.Height;
 

@@ -25,13 +25,23 @@ internal static class FabricUses
         foreach (string other in Parts(fabric, context, size).Concat(Others(fabric, context, size)))
         {
             // A designer's own word for it is not said twice.
-            if (!uses.Any(u => u.Contains(other, StringComparison.OrdinalIgnoreCase)))
+            if (!uses.Any(u => Says(u, other)))
             {
                 uses.Add(other);
             }
         }
         return [.. uses.Distinct()];
     }
+
+    /// <summary>Whether a word says what another does, more exactly or for several of its kind: "borders" says "outer border".
+    /// </summary>
+    private static bool Says(string said, string other) =>
+        said.Contains(other, StringComparison.OrdinalIgnoreCase)
+        || (
+            said.EndsWith('s')
+            && said.Length > 1
+            && other.EndsWith(" " + said[..^1], StringComparison.OrdinalIgnoreCase)
+        );
 
     private static IEnumerable<string> Parts(string fabric, SectionContext context, int? size)
     {

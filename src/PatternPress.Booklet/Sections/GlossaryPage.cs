@@ -16,7 +16,7 @@ internal sealed class GlossaryPage : Section
     public override ImmutableArray<Block> Build(SectionContext context)
     {
         Glossary glossary = context.Templates.Glossary;
-        ImmutableArray<GlossaryTerm> used = glossary.UsedIn(context.TextOfOthers);
+        ImmutableArray<GlossaryTerm> used = glossary.UsedIn(WithoutNames(context));
         if (used.IsEmpty)
         {
             return [];
@@ -46,5 +46,19 @@ internal sealed class GlossaryPage : Section
                 Summary = context.Labels["summary-glossary"],
             },
         ];
+    }
+
+    /// <summary>The words of the other sections. A fabric that is called Grain or Hatch is no use of that term.</summary>
+    private static string WithoutNames(SectionContext context)
+    {
+        string text = context.TextOfOthers;
+        foreach (string name in context.Tables.Fabrics.Select(f => f.Name))
+        {
+            if (name.Length > 0)
+            {
+                text = text.Replace(name, "", StringComparison.Ordinal);
+            }
+        }
+        return text;
     }
 }

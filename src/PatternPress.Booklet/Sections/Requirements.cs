@@ -20,6 +20,10 @@ internal sealed class Requirements : Section
             WordData
                 .Empty.With("marking", context.Tables.Units.Any(u => Marks(u)))
                 .With(
+                    "several_uses",
+                    context.Tables.Requirements.Purchases().Any(p => p.Together is not null)
+                )
+                .With(
                     "square_ruler",
                     SquareRuler(context) is { } side ? context.Numbers.Measure(side) : null
                 )
@@ -221,20 +225,11 @@ internal sealed class Requirements : Section
     /// <summary>What to buy in all, and below it what each part of it is for.</summary>
     private static Block? Amount(Purchase purchase, int size, SectionContext context)
     {
-        string words;
-        if (purchase.TotalPanels(size) is { } panels)
-        {
-            words = context.Numbers.Panels(panels.Kind, panels.ToBuy);
-        }
-        else if (purchase.Total(size) is { } total)
-        {
-            words = context.Numbers.Yards(total);
-        }
-        else
+        if (purchase.Bought(size) is not { } bought)
         {
             return null;
         }
-        Text all = Cells.Strong(words);
+        Text all = Cells.Strong(context.Numbers.Bought(bought));
         ImmutableArray<(PurchaseUse Use, RequirementRow Row)> parts =
         [
             .. purchase.Parts.Where(p => p.Row.BySize[size] is not null),

@@ -117,6 +117,20 @@ public sealed class SectionContext
                 "caption"
             );
 
+    /// <summary>"Queen only", "Throw and Queen only"; null for what every size has.</summary>
+    /// <param name="has">Whether a size has it.</param>
+    public string? Only(Func<int, bool> has)
+    {
+        List<string> names = [.. Sizes.Where((_, i) => has(i)).Select(size => size.Name)];
+        return names.Count == Sizes.Length || names.Count == 0
+            ? null
+            : Labels.Format("sizes-only", Labels.List(names));
+    }
+
+    /// <summary>A heading with the sizes it holds for, where these are not all: "Outer border, Queen only".</summary>
+    public string Headed(string heading, Func<int, bool> has) =>
+        Only(has) is { } only ? Labels.Format("heading-only", heading, only) : heading;
+
     public FabricLabel? Fabric(string key) => Tables.Fabrics.FirstOrDefault(f => f.Key == key);
 
     /// <summary>A value of each size, as words.</summary>

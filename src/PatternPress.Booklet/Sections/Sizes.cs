@@ -31,14 +31,46 @@ internal sealed class Sizes : Section
             labels["finished-quilt"],
             i => numbers.Size(context.Sizes[i].Width, context.Sizes[i].Height)
         );
-        table.Add(
-            labels[context.Tables.Patches.IsEmpty ? "layout" : "patch-layout"],
-            i => context.Sizes[i].Across > 0 ? Layout(context.Sizes[i], labels) : null
-        );
-        table.Add(
-            labels[context.Tables.Patches.IsEmpty ? "block-count" : "patch-count"],
-            i => $"{context.Sizes[i].Blocks}"
-        );
+        bool patches = !context.Tables.Patches.IsEmpty;
+        // A block in the middle has no rows of blocks to be told; what grows around it is what makes the sizes differ.
+        bool single = !patches && context.Sizes.All(size => size.Blocks == 1);
+        ImmutableArray<BorderRow> borders = context.Tables.Borders;
+        if (!single)
+        {
+            table.Add(
+                labels[patches ? "patch-layout" : "layout"],
+                i => context.Sizes[i].Across > 0 ? Layout(context.Sizes[i], labels) : null
+            );
+        }
+        else if (!borders.IsEmpty)
+        {
+            table.Add(
+                labels["finished-center"],
+                i => numbers.Size(context.Sizes[i].CenterWidth, context.Sizes[i].CenterHeight)
+            );
+            table.Add(
+                labels[
+                    context.Manuscript.Quilts.Any(q => q.Borders.Any(b => b.IsRound))
+                        ? "rounds-around"
+                        : "borders-around"
+                ],
+                i => $"{borders.Count(b => b.BySize[i] is not null)}"
+            );
+        }
+        long[] counts =
+        [
+            .. context.Sizes.Select(
+                (size, i) =>
+                    patches
+                        ? size.Blocks
+                        // With those of borders and rounds.
+                        : context.Tables.Blocks.Sum(b => b.BySize[i]?.Count ?? 0)
+            ),
+        ];
+        if (counts.Any(count => count > 1))
+        {
+            table.Add(labels[patches ? "patch-count" : "block-count"], i => $"{counts[i]}");
+        }
         var rows = new List<(string Name, string?[] BySize)>();
         foreach (
             IGrouping<string, BlockRow> block in context

@@ -16,7 +16,7 @@ internal sealed class UnitWords
         this.unit = unit;
         this.context = context;
         UnitCell? first = FirstCells.FirstOrDefault();
-        int roles = unit.Rows.Select(r => r.Fabrics.Length).DefaultIfEmpty(0).Max();
+        int roles = Roles;
         ImmutableArray<string> fabric = [.. Enumerable.Range(0, roles).Select(FabricOf)];
         Data = WordData
             .Empty.With("unit", UnitData())
@@ -43,20 +43,36 @@ internal sealed class UnitWords
             .With("rounds", Rounds());
     }
 
-    /// <summary>Whether fabrics are told by number, because the unit comes in too many combinations to name.</summary>
-    public bool TellsByNumber =>
-        PiecesShareNames && Enumerable.Range(0, unit.Rows[0].Fabrics.Length).Any(IsNumbered);
-
-    /// <summary>Whether pieces of different fabrics have the same name, so that only the fabric tells them apart.</summary>
-    private bool PiecesShareNames =>
-        FirstCells
-            .SelectMany(c => c.Pieces)
-            .GroupBy(p => p.Name)
-            .Any(g => g.Select(p => p.Role).Distinct().Skip(1).Any());
-
-    /// <summary>"fabric one": in words, since a number would look like a part of a fabric's letter.</summary>
-    public string NumberedRole(int role)
+    /// <summary>
+    /// Which fabrics the unit's words mean in one combination, "fabric one: B, fabric two: D"; null where they call all of
+    /// them by name.
+    /// </summary>
+    public string? Legend(UnitRow row)
     {
+        spoken ??= context.Words($"techniques/{unit.Technique}", Data);
+        List<string> meant = [];
+        for (int role = 0; role < row.Fabrics.Length; role++)
+        {
+            if (IsNumbered(role) && spoken.Contains(NumberedRole(role), StringComparison.Ordinal))
+            {
+                meant.Add(
+                    context.Labels.Format("role-letter", NumberedRole(role), row.Fabrics[role])
+                );
+            }
+        }
+        return meant.Count == 0 ? null : string.Join(", ", meant);
+    }
+
+    private string? spoken;
+
+    /// <summary>"fabric one": in words, since a number would look like a part of a fabric's letter. Of two fabrics of which
+    /// only one differs it is "the other fabric".</summary>
+    private string NumberedRole(int role)
+    {
+        if (Roles == 2 && !Enumerable.Range(0, Roles).All(Differs))
+        {
+            return context.Labels["role-other"];
+        }
         string[] names = context.Labels["role-fabrics"].Split(',', StringSplitOptions.TrimEntries);
         return role < names.Length ? names[role] : context.Labels.Format("role-fabric", role + 1);
     }
@@ -154,7 +170,15 @@ internal sealed class UnitWords
     private ImmutableArray<string> KeysOf(int role) =>
         [.. unit.Rows.Select(r => r.Fabrics[Math.Min(role, r.Fabrics.Length - 1)]).Distinct()];
 
-    private bool IsNumbered(int role) => KeysOf(role).Length > MostNames;
+    private int Roles => unit.Rows.Select(r => r.Fabrics.Length).DefaultIfEmpty(0).Max();
+
+    private bool Differs(int role) => KeysOf(role).Length > 1;
+
+    /// <summary>Two letters tell what is meant only where they are all that differs: with "B or A" and "D or B" it must be said
+    /// which goes with which.</summary>
+    private bool IsNumbered(int role) =>
+        KeysOf(role).Length > MostNames
+        || (Differs(role) && Enumerable.Range(0, Roles).Count(Differs) > 1);
 
     /// <summary>"Ink (A)"; "B or C" where the unit comes in two; "fabric one" where it comes in more.</summary>
     private string FabricOf(int role)
@@ -204,6 +228,14 @@ internal sealed class UnitWords
                 sets.Add(
                     WordData
                         .Empty.With(
+                            "one",
+                            row.BySize.All(cell =>
+                                cell is null
+                                || cell.StripSets.Length <= set
+                                || cell.StripSets[set].Sets == 1
+                            )
+                        )
+                        .With(
                             "count",
                             context.Sized(size =>
                                 row.BySize[size] is { } cell && cell.StripSets.Length > set

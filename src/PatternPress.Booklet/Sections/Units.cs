@@ -49,7 +49,10 @@ internal sealed class Units : Section
                 new Heading(
                     3,
                     FractionText.Parse(
-                        context.Labels.Format("unit-heading", unit.Number, unit.TechniqueName)
+                        context.Headed(
+                            context.Labels.Format("unit-heading", unit.Number, unit.TechniqueName),
+                            i => unit.Rows.Any(row => row.BySize[i] is not null)
+                        )
                     )
                 )
                 {
@@ -105,24 +108,16 @@ internal sealed class Units : Section
                 continue;
             }
             var lead = ImmutableArray.CreateBuilder<TableCell>();
-            lead.Add(
-                Cells.Head(
-                    words.TellsByNumber
-                        ? new Stack(
-                            Cells.Strong(row.Label),
-                            Cells.Small(
-                                string.Join(
-                                    ", ",
-                                    row.Fabrics.Select(
-                                        (f, i) =>
-                                            labels.Format("role-letter", words.NumberedRole(i), f)
-                                    )
-                                )
-                            )
-                        )
-                        : Cells.Strong(row.Label)
-                )
-            );
+            List<Block> about = [Cells.Strong(row.Label)];
+            if (words.Legend(row) is { } legend)
+            {
+                about.Add(Cells.Small(legend));
+            }
+            if (unit.Rows.Length > 1 && context.Only(i => row.BySize[i] is not null) is { } only)
+            {
+                about.Add(Cells.Small(only));
+            }
+            lead.Add(Cells.Head(about.Count == 1 ? about[0] : new Stack(about)));
             lead.Add(
                 new TableCell(
                     context.Figures.Unit(

@@ -11,9 +11,12 @@ public sealed class Glossary(string heading, ImmutableArray<GlossaryTerm> terms)
 
     public ImmutableArray<GlossaryTerm> Terms { get; } = terms;
 
+    private const string Other = "not ";
+
     /// <summary>
     /// Reads the file: a heading, then for each term a line of its names, the first the one that is printed, and a line
-    /// that begins with a colon and explains it.
+    /// that begins with a colon and explains it. A name that begins with "not" is a phrase in which the words mean
+    /// something else: "coloring, not coloring page".
     /// </summary>
     public static Glossary Read(SourceText source)
     {
@@ -29,11 +32,19 @@ public sealed class Glossary(string heading, ImmutableArray<GlossaryTerm> terms)
             }
             else if (line.StartsWith(':') && names.Length > 0)
             {
+                string[] all = names.Split(',', StringSplitOptions.TrimEntries);
                 terms.Add(
                     new GlossaryTerm(
-                        [.. names.Split(',', StringSplitOptions.TrimEntries)],
+                        [.. all.Where(n => !n.StartsWith(Other, StringComparison.Ordinal))],
                         line[1..].Trim()
                     )
+                    {
+                        Others =
+                        [
+                            .. all.Where(n => n.StartsWith(Other, StringComparison.Ordinal))
+                                .Select(n => n[Other.Length..]),
+                        ],
+                    }
                 );
                 names = "";
             }
@@ -72,8 +83,18 @@ public sealed record GlossaryTerm(ImmutableArray<string> Names, string Meaning)
 {
     public string Name => Names[0];
 
+    /// <summary>Phrases with the term's words that mean something else.</summary>
+    public ImmutableArray<string> Others { get; init; } = [];
+
     /// <summary>Whether a text uses the term, in the singular or with an s.</summary>
-    public bool OccursIn(string text) => Names.Any(name => Occurs(text, name));
+    public bool OccursIn(string text)
+    {
+        foreach (string other in Others)
+        {
+            text = text.Replace(other, "", StringComparison.OrdinalIgnoreCase);
+        }
+        return Names.Any(name => Occurs(text, name));
+    }
 
     private static bool Occurs(string text, string name)
     {

@@ -71,16 +71,14 @@ public sealed partial class KnownNumbers
             // What a fabric takes for all its purposes together.
             foreach (Purchase purchase in tables.Requirements.Purchases())
             {
-                if (purchase.Total(i) is { } total)
+                if (purchase.Bought(i) is { } bought)
                 {
-                    bySize[tables.Sizes[i].Name].UnionWith(In(numbers.Yards(total)));
-                }
-                if (purchase.TotalPanels(i) is { } panels)
-                {
-                    bySize[tables.Sizes[i].Name]
-                        .UnionWith(In(numbers.Panels(panels.Kind, panels.ToBuy)));
+                    bySize[tables.Sizes[i].Name].UnionWith(In(numbers.Bought(bought)));
                 }
             }
+            // Blocks of the field, of rounds and of borders together.
+            bySize[tables.Sizes[i].Name]
+                .Add($"{tables.Blocks.Sum(block => block.BySize[i]?.Count ?? 0)}");
             if (tables.Backing[i] is { } backing)
             {
                 // What the panels measure when they are joined.

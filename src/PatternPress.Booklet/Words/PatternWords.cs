@@ -67,19 +67,21 @@ public static class PatternWords
                 return WrongValue("yards");
             }
             RequirementsTable all = tables.Requirements;
-            RequirementRow? row = key switch
+            Func<int, RequirementCell?>? bought = key switch
             {
-                "binding" => all.Binding.FirstOrDefault(),
-                "backing" => all.Backing.FirstOrDefault(),
-                _ => all.Fabrics.FirstOrDefault(r => r.Fabric == key)
-                    ?? all.Binding.Concat(all.Backing).FirstOrDefault(r => r.Fabric == key),
+                "binding" => all.Binding.FirstOrDefault() is { } row ? i => row.BySize[i] : null,
+                "backing" => all.Backing.FirstOrDefault() is { } row ? i => row.BySize[i] : null,
+                // What the requirements print in bold: all purposes together.
+                _ => all.Purchases().FirstOrDefault(p => p.Fabric == key) is { } purchase
+                    ? purchase.Bought
+                    : null,
             };
-            return row is null
+            return bought is null
                 ? new WordProblem(WordProblemKind.UnknownFabric, key, FabricKeys)
                 : Sized(
                     given,
                     1,
-                    i => row.BySize[i] is { } cell ? numbers.Bought(cell) : Labels["none"]
+                    i => bought(i) is { } cell ? numbers.Bought(cell) : Labels["none"]
                 );
         }
 

@@ -13,8 +13,8 @@ internal sealed class NumberExplanation(Terminal terminal, string directory)
     // What can be asked for, and the beginning of the derivations' names that answer it.
     private static readonly (string Word, bool Named, string[] Answers)[] _things =
     [
-        ("yards", true, ["fabric"]),
-        ("meters", true, ["fabric"]),
+        ("yards", true, ["fabric", "total"]),
+        ("meters", true, ["fabric", "total"]),
         ("cut", true, ["cut", "joined"]),
         ("unit", true, ["unit"]),
         ("border", true, ["border"]),
@@ -64,7 +64,7 @@ internal sealed class NumberExplanation(Terminal terminal, string directory)
     {
         LengthUnit unit = size.Quilt.House.Unit;
         string name = compilation.Pattern?.Fabrics.FirstOrDefault(f =>
-            derivation.Of == $"fabric {f.Key}"
+            derivation.Of == $"fabric {f.Key}" || derivation.Of == $"total {f.Key}"
         )
             is { } fabric
             ? $" ({fabric.Name})"

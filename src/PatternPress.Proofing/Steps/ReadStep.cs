@@ -97,6 +97,13 @@ internal sealed class ReadStep
                 Columns("requirements", "backing", row.BySize.Length);
             }
         }
+        foreach (RequirementRow row in tables.Requirements.Totals)
+        {
+            if (Lacks(row.BySize.Length))
+            {
+                Columns("requirements", $"total {row.Fabric}", row.BySize.Length);
+            }
+        }
         foreach (SubstituteRow row in tables.Substitute?.Rows ?? [])
         {
             if (Lacks(row.BySize.Length))

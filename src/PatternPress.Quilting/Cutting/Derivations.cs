@@ -30,6 +30,10 @@ public static class Derivations
         {
             yield return backing.Derivation;
         }
+        foreach (FabricTotal total in FabricTotals.Of(size))
+        {
+            yield return total.Derivation;
+        }
         if (size.Batting is { } batting)
         {
             yield return batting.Derivation;

@@ -67,6 +67,7 @@ public static class PrintedFacts
                     .Fabrics.Select(row => ("fabric", row))
                     .Concat(table.Binding.Select(row => ("binding", row)))
                     .Concat(table.Backing.Select(row => ("backing", row)))
+                    .Concat(table.Totals.Select(row => ("total", row)))
             )
             {
                 _row = row.Fabric is { } fabric ? $"{kind} {fabric}" : kind;

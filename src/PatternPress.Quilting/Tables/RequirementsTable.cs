@@ -6,10 +6,13 @@ namespace PatternPress.Quilting.Tables;
 /// <summary>What to buy.</summary>
 /// <param name="Fabrics">For the top.</param>
 /// <param name="Binding">Where it is bought apart from the top's fabrics.</param>
+/// <param name="Totals">What a fabric takes for several purposes together, in the sizes in which it has several: less than
+/// the rounded amounts of its purposes where rounding once is enough.</param>
 public sealed record RequirementsTable(
     ImmutableArray<RequirementRow> Fabrics,
     ImmutableArray<RequirementRow> Binding,
     ImmutableArray<RequirementRow> Backing,
+    ImmutableArray<RequirementRow> Totals,
     ImmutableArray<BattingCell?> Batting
 )
 {
@@ -35,7 +38,10 @@ public sealed record RequirementsTable(
                 );
             if (same < 0)
             {
-                purchases.Add(new Purchase(row.Fabric, width, [(use, row)]));
+                RequirementRow? total = Totals.FirstOrDefault(t =>
+                    t.Fabric == row.Fabric && WidthOf(t) == width && KindOf(t) == KindOf(row)
+                );
+                purchases.Add(new Purchase(row.Fabric, width, [(use, row)], total));
             }
             else
             {
@@ -67,10 +73,12 @@ public enum PurchaseUse
 /// <param name="Fabric">Fabric key; null for a backing of the maker's choice.</param>
 /// <param name="UsableWidth">The width of fabric that the yardage is computed for.</param>
 /// <param name="Parts">Its purposes with their amounts.</param>
+/// <param name="Together">All purposes together; null where no size has several.</param>
 public sealed record Purchase(
     string? Fabric,
     Length? UsableWidth,
-    ImmutableArray<(PurchaseUse Use, RequirementRow Row)> Parts
+    ImmutableArray<(PurchaseUse Use, RequirementRow Row)> Parts,
+    RequirementRow? Together
 )
 {
     /// <summary>The panels it is bought in; null for fabric by the yard.</summary>
@@ -80,34 +88,10 @@ public sealed record Purchase(
             .FirstOrDefault(cell => cell is not null)
             ?.Panels?.Kind;
 
-    /// <summary>The panels for all purposes in a size; null where the size has none, or it is bought by the yard.</summary>
-    public PanelsBought? TotalPanels(int size)
-    {
-        PanelsBought? total = null;
-        foreach ((PurchaseUse _, RequirementRow row) in Parts)
-        {
-            if (row.BySize[size]?.Panels is { } one)
-            {
-                total = one with { ToBuy = one.ToBuy + (total?.ToBuy ?? 0) };
-            }
-        }
-        return total;
-    }
-
-    /// <summary>The amounts of all purposes in a size; null where the size has none.</summary>
-    public Yardage? Total(int size)
-    {
-        Yardage? total = null;
-        foreach ((PurchaseUse _, RequirementRow row) in Parts)
-        {
-            if (row.BySize[size]?.Yardage is { } one)
-            {
-                Yardage before = total ?? Yardage.None;
-                total = new Yardage(before.Exactly + one.Exactly, before.ToBuy + one.ToBuy);
-            }
-        }
-        return total;
-    }
+    /// <summary>What is bought for all purposes in a size; null where the size has none.</summary>
+    public RequirementCell? Bought(int size) =>
+        Together?.BySize[size]
+        ?? Parts.Select(part => part.Row.BySize[size]).FirstOrDefault(cell => cell is not null);
 }
 
 /// <summary>One fabric of the requirements.</summary>

@@ -137,6 +137,7 @@ public sealed class TablesJson
         Array("fabrics", _tables.Requirements.Fabrics, Requirement);
         Array("binding", _tables.Requirements.Binding, Requirement);
         Array("backing", _tables.Requirements.Backing, Requirement);
+        Array("totals", _tables.Requirements.Totals, Requirement);
         BySize("batting", _tables.Requirements.Batting, Batting);
         _json.WriteEndObject();
     }

@@ -71,6 +71,7 @@ public sealed class TablesText
         rows.AddRange(table.Fabrics.Select(row => Bought($"{row.Fabric} {Name(row.Fabric)}", row)));
         rows.AddRange(table.Binding.Select(row => Bought($"binding {row.Fabric}", row)));
         rows.AddRange(table.Backing.Select(row => Bought($"backing {row.Fabric ?? "(any)"}", row)));
+        rows.AddRange(table.Totals.Select(row => Bought($"total {row.Fabric}", row)));
         rows.Add([
             "batting",
             .. table.Batting.Select(cell =>

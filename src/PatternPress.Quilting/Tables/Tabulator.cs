@@ -27,6 +27,7 @@ public static class Tabulator
                 RequirementsOf(making, FabricUse.Top),
                 RequirementsOf(making, FabricUse.Binding),
                 FinishingTabulator.BackingRequirements(making),
+                TotalsOf(making),
                 [.. sizes.Select(FinishingTabulator.Batting)]
             ),
             cutting,
@@ -162,6 +163,39 @@ public static class Tabulator
             panels.Stock.Kind.Height,
             panels.ToBuy
         );
+
+    /// <summary>One row for each fabric that any size buys for several purposes in one width.</summary>
+    private static ImmutableArray<RequirementRow> TotalsOf(Making making)
+    {
+        var rows = new List<(FabricTotal First, RequirementCell?[] BySize)>();
+        for (int i = 0; i < making.Sizes.Length; i++)
+        {
+            foreach (FabricTotal total in FabricTotals.Of(making.Sizes[i]))
+            {
+                int row = rows.FindIndex(r =>
+                    r.First.Fabric == total.Fabric
+                    && r.First.UsableWidth == total.UsableWidth
+                    && r.First.Panels?.Stock.Kind.Name == total.Panels?.Stock.Kind.Name
+                );
+                if (row < 0)
+                {
+                    row = rows.Count;
+                    rows.Add((total, new RequirementCell?[making.Sizes.Length]));
+                }
+                rows[row].BySize[i] = new RequirementCell(
+                    total.UsableWidth,
+                    total.Yardage,
+                    total.Panels is { } panels
+                        ? BoughtOf(panels) with
+                        {
+                            ToBuy = total.PanelsToBuy,
+                        }
+                        : null
+                );
+            }
+        }
+        return [.. rows.Select(r => new RequirementRow(r.First.Fabric, [.. r.BySize]))];
+    }
 
     /// <summary>Fabrics that any size cuts for a use, in the order of the source.</summary>
     internal static IEnumerable<string> FabricKeys(Making making, FabricUse use)

@@ -67,8 +67,12 @@ public sealed class PrintedNumbersTests
                     lines[0].ShouldBe(Labels["none"]);
                     continue;
                 }
-                Length total = parts.Aggregate(Length.Zero, (sum, y) => sum + y.ToBuy);
-                lines[0].ShouldBe(Plain(numbers.Yards(new Yardage(total, total))), rows[f][1]);
+                // Needs are added exactly; a shop cuts eighths of a yard.
+                Length need = parts.Aggregate(Length.Zero, (sum, y) => sum + y.Exactly);
+                var total = Length.FromInches(
+                    new Rational(9, 2) * (need.Inches / new Rational(9, 2)).Ceiling()
+                );
+                lines[0].ShouldBe(Plain(numbers.Yards(new Yardage(need, total))), rows[f][1]);
                 if (parts.Count > 1)
                 {
                     lines

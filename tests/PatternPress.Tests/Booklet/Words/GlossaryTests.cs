@@ -23,6 +23,17 @@ public sealed class GlossaryTests
         string expected
     ) => string.Join(",", Sample.UsedIn(text).Select(t => t.Name)).ShouldBe(expected);
 
+    [TestCase("Copy the coloring page.", false)]
+    [TestCase("Copy the coloring page of each coloring.", true)]
+    public void A_phrase_that_means_something_else_does_not_count(string text, bool used)
+    {
+        var glossary = Glossary.Read(
+            new SourceText("glossary.md", "coloring, not coloring page\n: A choice of fabrics.\n")
+        );
+        glossary.Terms.Single().Names.ShouldBe(["coloring"]);
+        glossary.UsedIn(text).Any().ShouldBe(used);
+    }
+
     [Test]
     public void The_heading_is_kept() => Sample.Heading.ShouldBe("Words");
 

@@ -17,7 +17,7 @@ public sealed class ProseTests
     [TestCase("It takes {{ yards \"A\" }}.", "It takes 1 1/2 yd (Crib) or 2 7/8 yd (Throw).")]
     [TestCase("{{ yards \"backing\" \"crib\" }}", "2 1/2 yd")]
     [TestCase("{{ yards \"binding\" \"crib\" }}", "3/8 yd")]
-    [TestCase("{{ yards \"B\" \"throw\" }}", "–")]
+    [TestCase("{{ yards \"B\" \"throw\" }}", "1/2 yd")]
     [TestCase("{{ size \"throw\" }}", "60 × 72 in")]
     [TestCase("{{ name \"throw\" }}", "Throw")]
     [TestCase("{{ blocks \"throw\" }}", "30")]

@@ -24,6 +24,7 @@ internal static class SampleTables
                 ],
                 [new RequirementRow("B", [Buy(10), Buy(15)])],
                 [new RequirementRow(null, [Buy(90), Buy(140)])],
+                [new RequirementRow("B", [Buy(30), null])],
                 [null, null]
             ),
             [
