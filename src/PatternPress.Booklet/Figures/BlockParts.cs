@@ -24,18 +24,13 @@ public static class BlockParts
     {
         FigureStyle style = palette.Style;
         var draft = new Draft(style);
-        // At first as if the block filled the room: levels that are a line apart then are so at any scale it gets.
-        double most = Math.Min(
-            room.Width.Value / block.Width.Inches.ToDouble(),
-            room.Height.Value / block.Height.Inches.ToDouble()
-        );
-        List<(string Name, Spot Place)> parts = PartsOf(block, style.Medium.Value * 2 / most);
-        double words = parts
-            .Select(p => LabelSize.Width(p.Name, style.Medium.Value))
+        (string Part, Spot[] Shape)[] patches = PatchesOf(block);
+        double words = patches
+            .Select(p => LabelSize.Width(p.Part, style.Medium.Value))
             .DefaultIfEmpty(0)
             .Max();
         double edge = style.Edge.Value,
-            beside = parts.Count == 0 ? 0 : Lead + words + 2;
+            beside = patches.Length == 0 ? 0 : Lead + words + 2;
         double scale = Math.Min(
             (room.Width.Value - edge - beside) / block.Width.Inches.ToDouble(),
             (room.Height.Value - edge) / block.Height.Inches.ToDouble()
@@ -44,6 +39,21 @@ public static class BlockParts
         double width = block.Width.Inches.ToDouble() * scale,
             height = block.Height.Inches.ToDouble() * scale;
         BlockPicture.Paint(draft, block, Turn.None, palette, scale, by, BlockMarking.Letters);
+        Box[] letters =
+        [
+            .. draft.Board.Taken.Select(box => new Box(
+                (box.X - by.X) / scale,
+                (box.Y - by.Y) / scale,
+                box.Width / scale,
+                box.Height / scale
+            )),
+        ];
+        List<(string Name, Spot Place)> parts = PartsOf(
+            block,
+            patches,
+            letters,
+            style.Medium.Value * 2 / scale
+        );
         double line = style.Medium.Value * 1.5,
             last = -line;
         // From the top down, each name clear of the one above and none below the block.
@@ -82,32 +92,43 @@ public static class BlockParts
     /// <summary>How much a line is worth that crosses a patch of another part, for each width of the block.</summary>
     private const double Crossing = 10;
 
+    /// <summary>How much a line is worth that strikes out a letter.</summary>
+    private const double Striking = 8;
+
+    /// <summary>How much a line is worth that ends on a seam, where it could mean either patch.</summary>
+    private const double Doubtful = 5;
+
     /// <summary>How much a name is worth that has to make way for another.</summary>
     private const double Crowding = 3;
 
-    // Each part with the place that a level line from the right reaches with the least of other patches in its way, and not
-    // at the level of another part's.
-    private static List<(string Name, Spot Place)> PartsOf(ColoredBlock block, double line)
+    private static (string Part, Spot[] Shape)[] PatchesOf(ColoredBlock block) =>
+        block.Block is not { } design
+            ? []
+            :
+            [
+                .. design
+                    .Units.SelectMany(unit =>
+                    {
+                        Dictionary<string, string> names = unit
+                            .Drawn.Parts.Distinct()
+                            .ToDictionary(name => name, name => name);
+                        return unit.Patches(names).Concat(unit.Overlays(names));
+                    })
+                    .Select(patch => (patch.Fabric, FlatQuilt.ToSpots(patch.Shape))),
+            ];
+
+    // Each part with the place that a level line from the right reaches with the least of other patches and letters in its way,
+    // well inside the patch, and not at the level of another part's.
+    private static List<(string Name, Spot Place)> PartsOf(
+        ColoredBlock block,
+        (string Part, Spot[] Shape)[] patches,
+        Box[] letters,
+        double line
+    )
     {
         var places = new List<(string Name, Spot Place)>();
-        if (block.Block is null)
-        {
-            return places;
-        }
         double width = block.Width.Inches.ToDouble(),
             height = block.Height.Inches.ToDouble();
-        (string Part, Spot[] Shape)[] patches =
-        [
-            .. block
-                .Block.Units.SelectMany(unit =>
-                {
-                    Dictionary<string, string> names = unit
-                        .Drawn.Parts.Distinct()
-                        .ToDictionary(name => name, name => name);
-                    return unit.Patches(names).Concat(unit.Overlays(names));
-                })
-                .Select(patch => (patch.Fabric, FlatQuilt.ToSpots(patch.Shape))),
-        ];
         var options = patches
             .GroupBy(patch => patch.Part)
             .Select(part =>
@@ -152,6 +173,7 @@ public static class BlockParts
             {
                 double y = height * level / Levels;
                 (double Left, double Right)? own = null;
+                Spot[] ownShape = [];
                 foreach ((string of, Spot[] shape) in patches)
                 {
                     if (
@@ -162,19 +184,51 @@ public static class BlockParts
                     )
                     {
                         own = span;
+                        ownShape = shape;
                     }
                 }
                 if (own is { } found)
                 {
                     double inside = Math.Min((found.Right - found.Left) / 3, width / 24);
                     double thin = 1 - Math.Min(1, (found.Right - found.Left) / (width / 6));
+                    var place = new Spot(found.Right - inside, y);
+                    int struck = letters.Count(box =>
+                        box.Right > place.X && box.Y < y && box.Bottom > y
+                    );
+                    double clear = Math.Min(ClearOf(ownShape, place) / (line / 4), 1);
                     yield return (
-                        new Spot(found.Right - inside, y),
-                        (Crossing * (width - found.Right) / width) + thin
+                        place,
+                        (Crossing * (width - found.Right) / width)
+                            + thin
+                            + (Striking * struck)
+                            + (Doubtful * (1 - clear))
                     );
                 }
             }
         }
+    }
+
+    // How far a place is from the nearest edge of its patch.
+    private static double ClearOf(Spot[] shape, Spot place)
+    {
+        double least = double.MaxValue;
+        for (int i = 0; i < shape.Length; i++)
+        {
+            Spot a = shape[i],
+                along = shape[(i + 1) % shape.Length] - a;
+            double length = along.Length;
+            if (length == 0)
+            {
+                continue;
+            }
+            double at = Math.Clamp(
+                (((place.X - a.X) * along.X) + ((place.Y - a.Y) * along.Y)) / (length * length),
+                0,
+                1
+            );
+            least = Math.Min(least, (a + (along * at) - place).Length);
+        }
+        return least;
     }
 
     // What a level line meets of a patch.

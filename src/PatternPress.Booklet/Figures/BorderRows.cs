@@ -1,12 +1,13 @@
 using PatternPress.Booklet.Figures.Drafting;
 using PatternPress.Quilting.Resolving;
+using PatternPress.Typesetting;
 using PatternPress.Typesetting.Drawings;
 
 namespace PatternPress.Booklet.Figures;
 
 /// <summary>
 /// The rows of blocks of a pieced border as they are sewn, outer edge up: a side row, and a top and bottom row with what is in
-/// the corners a little apart from its ends. Blocks of several colorings carry their names.
+/// the corners a little apart from its ends. Below each block stands its name: so they are told apart without color.
 /// </summary>
 public static class BorderRows
 {
@@ -51,7 +52,8 @@ public static class BorderRows
             Caption(draft, row, x, y, row.Length * scale, whole);
             y += head;
             PaintBlocks(draft, row.Blocks, palette, scale, new Spot(x, y));
-            Name(draft, row, names, scale, new Spot(x, y));
+            double below = y + (width * scale);
+            Name(draft, row.Blocks, names, scale, new Spot(x, below));
             if (corners && row.IsTop)
             {
                 foreach (bool far in new[] { false, true })
@@ -62,15 +64,19 @@ public static class BorderRows
                         border,
                         far,
                         palette,
+                        names,
                         scale,
                         new Box(at, y, width * scale, width * scale)
                     );
                 }
             }
-            y += (width * scale) + (BetweenRows * style.Enlarged);
+            y = below + BelowNames(style) + (BetweenRows * style.Enlarged);
         }
         y -= BetweenRows * style.Enlarged;
-        return new(draft.Finish(whole, y + (edge / 2)), FigureWords.BorderRows(border));
+        return new(
+            draft.Finish(whole, y + (style.Small.Value * LabelSize.Descent) + 1),
+            FigureWords.BorderRows(border)
+        );
     }
 
     /// <summary>Blocks in color with their seams, each outlined.</summary>
@@ -161,24 +167,33 @@ public static class BorderRows
         }
     }
 
-    private static void Name(Draft draft, Row row, BlockNames names, double scale, Spot by)
+    private const double AboveName = 2.5;
+
+    private static double BelowNames(FigureStyle style) =>
+        AboveName + (style.Small.Value * LabelSize.Capital);
+
+    // Below the middle of each block; where blocks are narrower than their names, as many as have room.
+    private static void Name(
+        Draft draft,
+        IEnumerable<BorderBlock> blocks,
+        BlockNames names,
+        double scale,
+        Spot by
+    )
     {
-        if (!row.Blocks.Select(b => b.Place.Block.Key).Distinct().Skip(1).Any())
+        Points size = draft.Style.Small;
+        double y = by.Y + AboveName + (size.Value * LabelSize.Capital / 2),
+            taken = double.MinValue;
+        foreach (BorderBlock block in blocks)
         {
-            return;
-        }
-        foreach (BorderBlock block in row.Blocks)
-        {
-            Box box = FlatQuilt.ToBox(block.Place.Place);
-            KeyPlate.TryPaint(
-                draft,
-                names[block.Place.Block],
-                (box.Center * scale) + by,
-                box.Width * scale,
-                box.Height * scale,
-                aside: true,
-                corner: true
-            );
+            string name = names[block.Place.Block];
+            double x = (FlatQuilt.ToBox(block.Place.Place).Center.X * scale) + by.X,
+                half = LabelSize.Width(name, size.Value) / 2;
+            if (x - half > taken)
+            {
+                draft.Label(name, new Spot(x, y), size, bold: true);
+                taken = x + half + 1;
+            }
         }
     }
 
@@ -187,6 +202,7 @@ public static class BorderRows
         Border border,
         bool far,
         Palette palette,
+        BlockNames names,
         double scale,
         Box place
     )
@@ -202,13 +218,9 @@ public static class BorderRows
         )
         {
             Box box = FlatQuilt.ToBox(block.Place.Place);
-            PaintBlocks(
-                draft,
-                [block],
-                palette,
-                scale,
-                new Spot(place.X - (box.X * scale), place.Y - (box.Y * scale))
-            );
+            var by = new Spot(place.X - (box.X * scale), place.Y - (box.Y * scale));
+            PaintBlocks(draft, [block], palette, scale, by);
+            Name(draft, [block], names, scale, by with { Y = place.Bottom });
             return;
         }
         FabricLook look = palette[border.Pieces.First(p => p.Side == BorderSide.Corner).Fabric];

@@ -8,7 +8,7 @@ namespace PatternPress.Booklet.Figures;
 
 /// <summary>
 /// The rows of a quilt pulled apart: block rows numbered and each block marked with its key, sashing rows, lettered, between
-/// them; on point the rows run diagonally and the corner triangles stand off. The quilt's borders are not shown; they have
+/// them; on point the rows run diagonally and the corner triangles stand off. Either all blocks are marked or none. The quilt's borders are not shown; they have
 /// a figure of their own.
 /// </summary>
 public static class RowAssembly
@@ -21,33 +21,139 @@ public static class RowAssembly
     public static Picture Draw(Quilt quilt, Palette palette, FigureRoom room) =>
         quilt.OnPoint ? DrawDiagonal(quilt, palette, room) : DrawLevel(quilt, palette, room);
 
+    /// <summary>Whether two quilts have the same pieces at the same places of their rows.</summary>
+    public static bool AreAlike(Quilt one, Quilt other)
+    {
+        if (
+            one.Places.Length != other.Places.Length
+            || one.Sashes.Length != other.Sashes.Length
+            || one.Pieces.Length != other.Pieces.Length
+            || one.Rows.Length != other.Rows.Length
+            || new BlockNames(one).Differ != new BlockNames(other).Differ
+        )
+        {
+            return false;
+        }
+        List<Band> bands = new Bands(one).All,
+            others = new Bands(other).All;
+        Spot from = FlatQuilt.ToBox(one.Center).Center,
+            to = FlatQuilt.ToBox(other.Center).Center;
+        return bands
+            .Zip(others)
+            .All(pair =>
+                pair.First.Row.Kind == pair.Second.Row.Kind
+                && pair.First.Patches.Count == pair.Second.Patches.Count
+                && pair.First.Patches.Zip(pair.Second.Patches)
+                    .All(patch =>
+                        patch.First.Fabric == patch.Second.Fabric
+                        && patch
+                            .First.Placed()
+                            .Zip(patch.Second.Placed())
+                            .All(corner =>
+                                (corner.First - from - (corner.Second - to)).Length < 1e-6
+                            )
+                    )
+            );
+    }
+
+    /// <summary>Whether a picture in this room tells which block is which: by their names, where there are several.</summary>
+    public static bool TellsBlocks(Quilt quilt, Palette palette, FigureRoom room)
+    {
+        var names = new BlockNames(quilt);
+        var bands = new Bands(quilt);
+        double scale = quilt.OnPoint
+            ? DiagonalMeasures.Of(bands.Rows, quilt, palette.Style, room).Scale
+            : LevelMeasures.Of(bands.All, quilt, palette.Style, room).Scale;
+        return !names.Differ || SizeOfNames(quilt, names, palette.Style, scale) is not null;
+    }
+
+    private static Points? SizeOfNames(
+        Quilt quilt,
+        BlockNames names,
+        FigureStyle style,
+        double scale
+    ) =>
+        KeyPlate.SizeForAll(
+            style,
+            [
+                .. quilt
+                    .Places.Select(place =>
+                        (
+                            Name: names[place.Block],
+                            Width: place.Place.Width.Inches.ToDouble() * scale,
+                            Height: place.Place.Height.Inches.ToDouble() * scale
+                        )
+                    )
+                    .Distinct(),
+            ]
+        );
+
+    /// <summary>How large rows that lie level are drawn.</summary>
+    /// <param name="Disc">Radius of the discs with the numbers of the rows.</param>
+    /// <param name="Left">What the discs take at the left.</param>
+    /// <param name="Gap">Between rows.</param>
+    /// <param name="Every">Every which row has room for its number.</param>
+    private sealed record LevelMeasures(
+        double Scale,
+        double Disc,
+        double Left,
+        double Gap,
+        int Every
+    )
+    {
+        public static LevelMeasures Of(
+            List<Band> bands,
+            Quilt quilt,
+            FigureStyle style,
+            FigureRoom room
+        )
+        {
+            Box center = FlatQuilt.ToBox(quilt.Center);
+            double disc = new Draft(style).DiscRadius(
+                    bands.Count.ToString(CultureInfo.InvariantCulture)
+                ),
+                left = (2 * disc) + 5,
+                edge = style.Edge.Value;
+            // Many rows: the gaps may take a fifth of the height.
+            double gap = Math.Min(
+                RowAssembly.Gap,
+                room.Height.Value * 0.2 / Math.Max(1, bands.Count - 1)
+            );
+            double widest = (room.Width.Value - left - edge) / center.Width,
+                scale = Math.Min(
+                    widest,
+                    (room.Height.Value - (gap * (bands.Count - 1)) - style.Small.Value - edge)
+                        / center.Height
+                );
+            // Rows lower than their numbers: the picture grows higher than its room as far as its width allows, and beyond
+            // that not every row has a number.
+            double apart = Apart(bands, scale, gap),
+                least = (2 * disc) + 1;
+            if (apart < least)
+            {
+                scale = Math.Min(widest, scale * (least - gap) / Math.Max(apart - gap, 0.1));
+                apart = Apart(bands, scale, gap);
+            }
+            int every = Math.Max(1, (int)Math.Ceiling((least / Math.Max(apart, 0.1)) - 1e-6));
+            return new(scale, disc, left, gap, every);
+        }
+    }
+
     private static Picture DrawLevel(Quilt quilt, Palette palette, FigureRoom room)
     {
         FigureStyle style = palette.Style;
         var draft = new Draft(style);
         var flat = new Bands(quilt);
         Box center = FlatQuilt.ToBox(quilt.Center);
-        double disc = draft.DiscRadius(flat.All.Count.ToString(CultureInfo.InvariantCulture)),
-            left = (2 * disc) + 5,
-            edge = style.Edge.Value;
-        // Many rows: the gaps may take a fifth of the height.
-        double gap = Math.Min(Gap, room.Height.Value * 0.2 / Math.Max(1, flat.All.Count - 1));
-        double widest = (room.Width.Value - left - edge) / center.Width,
-            scale = Math.Min(
-                widest,
-                (room.Height.Value - (gap * (flat.All.Count - 1)) - style.Small.Value - edge)
-                    / center.Height
-            );
-        // Rows lower than their numbers: the picture grows higher than its room as far as its width allows, and beyond that
-        // not every row has a number.
-        double apart = Apart(flat.All, scale, gap),
-            least = (2 * disc) + 1;
-        if (apart < least)
-        {
-            scale = Math.Min(widest, scale * (least - gap) / Math.Max(apart - gap, 0.1));
-            apart = Apart(flat.All, scale, gap);
-        }
-        int every = Math.Max(1, (int)Math.Ceiling((least / Math.Max(apart, 0.1)) - 1e-6));
+        double edge = style.Edge.Value;
+        (double scale, double disc, double left, double gap, int every) = LevelMeasures.Of(
+            flat.All,
+            quilt,
+            style,
+            room
+        );
+        var names = new BlockNames(quilt);
+        Points? size = SizeOfNames(quilt, names, style, scale);
         // A letter may be higher than the first or the last row of sashing beside which it stands.
         double outer = flat.All.Exists(band => band.Row.Kind == LayoutRowKind.Sashing)
             ? style.Small.Value / 2
@@ -58,7 +164,7 @@ public static class RowAssembly
         foreach (Band band in flat.All)
         {
             var by = new Spot(left + (edge / 2) - (center.X * scale), y - (band.Box.Y * scale));
-            PaintBand(draft, quilt, band, palette, scale, by);
+            PaintBand(draft, quilt, band, palette, names, size, scale, by);
             if (band.Row.Kind == LayoutRowKind.Blocks)
             {
                 if (numbered++ % every == 0)
@@ -107,28 +213,59 @@ public static class RowAssembly
         return least;
     }
 
+    // A corner triangle stands farther off than the rows from one another.
+    private const double FromCorner = 1.5;
+
+    /// <summary>How large rows on point are drawn.</summary>
+    /// <param name="Disc">Radius of the discs with the numbers of the rows.</param>
+    /// <param name="Step">How far a row is moved across and down from the one before.</param>
+    /// <param name="Side">What the discs take at each side.</param>
+    private sealed record DiagonalMeasures(double Scale, double Disc, double Step, double Side)
+    {
+        public static DiagonalMeasures Of(
+            List<Band> rows,
+            Quilt quilt,
+            FigureStyle style,
+            FigureRoom room
+        )
+        {
+            Box center = FlatQuilt.ToBox(quilt.Center);
+            double disc = new Draft(style).DiscRadius(
+                rows.Count.ToString(CultureInfo.InvariantCulture)
+            );
+            // The rows move apart to the lower right; together that may take a fifth of the room.
+            double step = Math.Min(
+                Gap * Diagonal,
+                Math.Min(room.Width.Value, room.Height.Value) * 0.2 / Math.Max(1, rows.Count - 1)
+            );
+            double side = (2 * disc) + 4 + style.Edge.Value,
+                taken = (step * (rows.Count - 1)) + (2 * step * FromCorner) + (2 * side);
+            double scale = Math.Min(
+                (room.Width.Value - taken) / center.Width,
+                (room.Height.Value - taken) / center.Height
+            );
+            return new(scale, disc, step, side);
+        }
+    }
+
     private static Picture DrawDiagonal(Quilt quilt, Palette palette, FigureRoom room)
     {
         FigureStyle style = palette.Style;
         var draft = new Draft(style);
         var flat = new Bands(quilt);
         Box center = FlatQuilt.ToBox(quilt.Center);
-        List<Band> rows = [.. flat.All.Where(b => b.Row.Kind != LayoutRowKind.Corner)];
+        List<Band> rows = flat.Rows;
         List<Band> corners = [.. flat.All.Where(b => b.Row.Kind == LayoutRowKind.Corner)];
-        double disc = draft.DiscRadius(rows.Count.ToString(CultureInfo.InvariantCulture)),
-            edge = style.Edge.Value;
-        // The rows move apart to the lower right; together that may take a fifth of the room.
-        double step = Math.Min(
-            Gap * Diagonal,
-            Math.Min(room.Width.Value, room.Height.Value) * 0.2 / Math.Max(1, rows.Count - 1)
+        (double scale, double disc, double step, double side) = DiagonalMeasures.Of(
+            rows,
+            quilt,
+            style,
+            room
         );
         double spread = step * (rows.Count - 1),
-            side = (2 * disc) + 4 + edge,
-            corner = step * 1.5;
-        double scale = Math.Min(
-            (room.Width.Value - spread - (2 * corner) - (2 * side)) / center.Width,
-            (room.Height.Value - spread - (2 * corner) - (2 * side)) / center.Height
-        );
+            corner = step * FromCorner;
+        var names = new BlockNames(quilt);
+        Points? size = SizeOfNames(quilt, names, style, scale);
         var start = new Spot(
             side + corner - (center.X * scale),
             side + corner - (center.Y * scale)
@@ -137,7 +274,7 @@ public static class RowAssembly
         for (int i = 0; i < rows.Count; i++)
         {
             Spot by = start + new Spot(step * i, step * i);
-            PaintBand(draft, quilt, rows[i], palette, scale, by);
+            PaintBand(draft, quilt, rows[i], palette, names, size, scale, by);
         }
         int lowest = RowOf(rows, center, upper: false),
             highest = RowOf(rows, center, upper: true);
@@ -154,7 +291,7 @@ public static class RowAssembly
                 start
                 + new Spot(step * with, step * with)
                 + new Spot(left ? -corner : corner, upper ? -corner : corner);
-            PaintBand(draft, quilt, band, palette, scale, by);
+            PaintBand(draft, quilt, band, palette, names, size, scale, by);
         }
         int sashing = 0;
         for (int i = 0; i < rows.Count; i++)
@@ -311,6 +448,9 @@ public static class RowAssembly
         }
 
         public List<Band> All { get; } = [];
+
+        /// <summary>All but the corner triangles.</summary>
+        public List<Band> Rows => All.FindAll(band => band.Row.Kind != LayoutRowKind.Corner);
     }
 
     private static void PaintBand(
@@ -318,6 +458,8 @@ public static class RowAssembly
         Quilt quilt,
         Band band,
         Palette palette,
+        BlockNames names,
+        Points? sizeOfNames,
         double scale,
         Spot by
     )
@@ -361,8 +503,11 @@ public static class RowAssembly
             }
         );
         // Where all blocks are alike a name says nothing and hides the patchwork.
-        bool named = quilt.Places.Select(p => p.Block.Key).Distinct().Skip(1).Any();
-        foreach (LayoutPart part in named ? band.Row.Parts : [])
+        if (!names.Differ || sizeOfNames is null)
+        {
+            return;
+        }
+        foreach (LayoutPart part in band.Row.Parts)
         {
             if (part.Kind != LayoutPartKind.Block)
             {
@@ -372,11 +517,12 @@ public static class RowAssembly
             Box box = FlatQuilt.ToBox(place.Place);
             KeyPlate.TryPaint(
                 draft,
-                place.Block.Key,
+                names[place.Block],
                 (FlatQuilt.CenterOf(place) * scale) + by,
                 box.Width * scale,
                 box.Height * scale,
-                corner: !place.Frame.OnPoint
+                corner: !place.Frame.OnPoint,
+                size: sizeOfNames
             );
         }
     }

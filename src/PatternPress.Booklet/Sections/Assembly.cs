@@ -282,20 +282,98 @@ internal sealed class Assembly : Section
                 yield return block;
             }
         }
-        foreach (int[] pair in inRows.Chunk(count))
+        var line = new List<(Points Width, Stack Chart)>();
+        Points used = 0.Pt;
+        foreach (ImmutableArray<int> alike in Alike(inRows, context))
         {
-            ImmutableArray<Column> columns =
-            [
-                .. pair.Select(i => Chart(i, width, context))
-                    .OfType<Block>()
-                    .Select(chart => Column.Fixed(width, chart)),
-            ];
-            if (!columns.IsEmpty)
+            Points room = width;
+            Points height = context.TextHeight.Scale(SmallChart) - AboveChart;
+            if (!context.Figures.RowsTellBlocks(alike[0], room, height))
             {
-                yield return new KeepTogether(new Columns(columns) { Gap = Abreast });
+                (room, height) = Large(alike[0], width, context) ?? (room, height);
+            }
+            if (context.Figures.Rows(alike[0], room, height) is not { } figure)
+            {
+                continue;
+            }
+            // A drawing that had to be high may still be narrow.
+            Points wide = Points.Max(width, figure.Drawing.NaturalWidth);
+            if (line.Count > 0 && used + Abreast + wide > context.TextWidth)
+            {
+                foreach (Block block in Line())
+                {
+                    yield return block;
+                }
+            }
+            used = line.Count == 0 ? wide : used + Abreast + wide;
+            line.Add((wide, Chart(alike, figure, context)));
+        }
+        foreach (Block block in Line())
+        {
+            yield return block;
+        }
+
+        IEnumerable<Block> Line()
+        {
+            if (line.Count > 0)
+            {
+                yield return new KeepTogether(
+                    new Columns([.. line.Select(l => Column.Fixed(l.Width, l.Chart))])
+                    {
+                        Gap = Abreast,
+                    }
+                );
                 yield return new Gap(BelowChart);
+                line.Clear();
             }
         }
+    }
+
+    /// <summary>The part of a page that the drawing of a size and its words usually take.</summary>
+    private const double SmallChart = 0.5;
+    private static readonly Points AboveChart = 90.Pt;
+
+    /// <summary>Sizes whose middle is the same share a drawing.</summary>
+    private static List<ImmutableArray<int>> Alike(int[] sizes, SectionContext context)
+    {
+        var groups = new List<ImmutableArray<int>>();
+        foreach (int size in sizes)
+        {
+            int known = groups.FindIndex(group => context.Figures.HaveSameRows(group[0], size));
+            if (known < 0)
+            {
+                groups.Add([size]);
+            }
+            else
+            {
+                groups[known] = groups[known].Add(size);
+            }
+        }
+        return groups;
+    }
+
+    /// <summary>
+    /// Where the names of the blocks have no room in a drawing of the usual size, the least part of a page in which they
+    /// have, if possible no wider; null where not even a page is enough.
+    /// </summary>
+    private static (Points Width, Points Height)? Large(
+        int size,
+        Points usual,
+        SectionContext context
+    )
+    {
+        foreach (Points width in new[] { usual, context.TextWidth })
+        {
+            for (double share = SmallChart; share <= 1; share += 0.02)
+            {
+                Points height = context.TextHeight.Scale(share) - AboveChart;
+                if (context.Figures.RowsTellBlocks(size, width, height))
+                {
+                    return (width, height);
+                }
+            }
+        }
+        return null;
     }
 
     private static readonly Points BetweenSections = 16.Pt;
@@ -435,26 +513,26 @@ internal sealed class Assembly : Section
         );
     }
 
-    private static Stack? Chart(int size, Points width, SectionContext context)
-    {
-        SizeColumn column = context.Sizes[size];
-        return
-            context.Figures.Rows(size, width, context.TextHeight.Scale(0.5) - 90.Pt) is { } figure
-            ? new Stack([
-                new Heading(3, context.Labels.Format("size-heading", column.Name))
-                {
-                    Name = $"assembly-{column.Key}",
-                },
-                .. context.Note($"size-{column.Key}"),
-                new Text(Layout(size, context), "small"),
-                figure with
-                {
-                    MinWidth = figure.Drawing.NaturalWidth.Scale(0.75),
-                    SpaceAfter = 10.Pt,
-                },
-            ])
-            : null;
-    }
+    private static Stack Chart(ImmutableArray<int> sizes, Figure figure, SectionContext context) =>
+        new([
+            new Heading(
+                3,
+                context.Labels.Format(
+                    "size-heading",
+                    context.Labels.List(sizes.Select(size => context.Sizes[size].Name))
+                )
+            )
+            {
+                Name = $"assembly-{context.Sizes[sizes[0]].Key}",
+            },
+            .. sizes.SelectMany(size => context.Note($"size-{context.Sizes[size].Key}")),
+            new Text(Layout(sizes[0], context), "small"),
+            figure with
+            {
+                MinWidth = figure.Drawing.NaturalWidth.Scale(0.75),
+                SpaceAfter = 10.Pt,
+            },
+        ]);
 
     private static string Layout(int size, SectionContext context)
     {

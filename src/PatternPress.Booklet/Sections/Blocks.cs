@@ -170,11 +170,17 @@ internal sealed class Blocks : Section
         Points left = context.TextWidth - beside - Between;
         // Where the pages are too narrow for both, the block taken apart stands below.
         bool below = left < context.Grown(LeastApart);
-        Figure? whole = context.Figures.BlockParts(row, beside, context.Grown(160.Pt));
+        // A block that is one unit has been drawn with it; one of few rows is clear while small.
+        bool single = row.Parts.Length == 1;
+        Figure? whole = context.Figures.BlockParts(
+            row,
+            beside,
+            context.Grown(single ? 104.Pt : 160.Pt)
+        );
         Figure? apart = context.Figures.BlockApart(
             row,
             below ? context.TextWidth : left,
-            context.Grown(220.Pt)
+            context.Grown(context.Figures.SewingOf(row).Rows < 3 ? 170.Pt : 220.Pt)
         );
         return (whole, apart) switch
         {

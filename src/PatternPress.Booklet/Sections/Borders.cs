@@ -54,7 +54,10 @@ internal sealed class Borders : Section
                     ["join"] = Join(context),
                     ["borders"] =
                     [
-                        .. borders.Select(b => new KeepTogether(new Stack(Border(b, context)))),
+                        .. borders.Select(b => new KeepTogether(new Stack(Border(b, context)))
+                        {
+                            MostEmpty = 0.28,
+                        }),
                     ],
                 },
                 Name

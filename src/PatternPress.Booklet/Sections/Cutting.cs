@@ -39,22 +39,21 @@ internal sealed class Cutting : Section
             );
 
     /// <summary>
-    /// A fabric whose table and diagrams are higher than this share of a page is divided between them, rather than leave
-    /// half a page empty; a table that is higher, between its rows.
+    /// Rather than leave more than this share of a page empty, a fabric is divided between its table and its diagrams, or
+    /// its table between rows.
     /// </summary>
-    private const double MostTogether = 0.5;
-    private const double MostOfTable = 0.6;
+    private const double MostEmpty = 0.3;
 
     private static Block WithDiagrams(CuttingTable cutting, SectionContext context)
     {
         var table = new KeepTogether(new Stack([.. Fabric(cutting, context)]))
         {
-            MostOfPage = MostOfTable,
+            MostEmpty = MostEmpty,
         };
         ImmutableArray<Block> diagrams = [.. Diagrams(cutting, context)];
         return diagrams.IsEmpty
             ? table
-            : new KeepTogether(new Stack([table, .. diagrams])) { MostOfPage = MostTogether };
+            : new KeepTogether(new Stack([table, .. diagrams])) { MostEmpty = MostEmpty };
     }
 
     private static IEnumerable<StripRow> Strips(SectionContext context) =>

@@ -72,6 +72,15 @@ public sealed class SectionFigures
             ? Set(RowAssembly.Draw(quilt, palette.Value, new FigureRoom(width, height)))
             : null;
 
+    /// <summary>Whether a drawing of a size's rows in this room tells which block is which.</summary>
+    public bool RowsTellBlocks(int size, Points width, Points height) =>
+        QuiltOf(size) is not { } quilt
+        || RowAssembly.TellsBlocks(quilt, palette.Value, new FigureRoom(width, height));
+
+    /// <summary>Whether the rows of two sizes are drawn alike.</summary>
+    public bool HaveSameRows(int one, int other) =>
+        QuiltOf(one) is { } a && QuiltOf(other) is { } b && RowAssembly.AreAlike(a, b);
+
     /// <summary>The sections of a size pulled apart, in the order of sewing, all at one scale if that leaves them large enough.
     /// </summary>
     /// <param name="whole">The room of the last, the whole field.</param>

@@ -66,7 +66,7 @@ internal sealed class SizeTable(SectionContext context, params ImmutableArray<st
             if (Part(from, to) is { } part)
             {
                 blocks.Add(
-                    rows.Count <= SmallTable ? new KeepTogether(part) { MostOfPage = 0.6 } : part
+                    rows.Count <= SmallTable ? new KeepTogether(part) { MostEmpty = 0.3 } : part
                 );
                 blocks.Add(new Gap(Below));
             }

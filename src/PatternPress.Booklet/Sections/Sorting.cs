@@ -35,8 +35,8 @@ internal sealed class Sorting : Section
                     )
                 )
                 {
-                    // A longer table is divided between rows rather than leave the page before half empty.
-                    MostOfPage = 0.42,
+                    // A table is divided between rows rather than leave much of the page before empty.
+                    MostEmpty = 0.3,
                 },
             ];
     }

@@ -63,7 +63,7 @@ internal sealed class Units : Section
             ])
         )
         {
-            MostOfPage = MostKept,
+            MostEmpty = MostEmpty,
         };
         foreach (Block block in filled[head..])
         {
@@ -71,8 +71,8 @@ internal sealed class Units : Section
         }
     }
 
-    /// <summary>The part of a page that is kept together before the steps.</summary>
-    private const double MostKept = 0.42;
+    /// <summary>The part of a page that may be left empty to keep together what comes before the steps.</summary>
+    private const double MostEmpty = 0.3;
 
     /// <summary>More combinations than this are shown smaller, so that their table leaves room for the steps.</summary>
     private const int ManyRows = 6;

@@ -231,7 +231,10 @@ public sealed class MarkdownBlocks
                 Gap = 16.Pt,
                 StackBelow = 150.Pt.Scale(setting.Theme.Enlarged),
             }
-        );
+        )
+        {
+            MostEmpty = 0.25,
+        };
 
     private IEnumerable<Block> ReadOne(Markdig.Syntax.Block block, string style) =>
         block switch
@@ -371,7 +374,7 @@ public sealed class MarkdownBlocks
         )
         {
             // A note as long as most of a page may run on over two.
-            MostOfPage = 0.6,
+            MostEmpty = 0.3,
         };
     }
 

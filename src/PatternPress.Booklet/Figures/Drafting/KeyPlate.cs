@@ -9,6 +9,7 @@ internal static class KeyPlate
     /// <summary>Paints the plate if it leaves enough of the block in sight.</summary>
     /// <param name="aside">Whether it may stand elsewhere, clear of labels that are there already.</param>
     /// <param name="corner">Whether it stands in the upper left corner, where the middle is worth seeing.</param>
+    /// <param name="size">The size of its letters; the largest that has room, if none is given.</param>
     /// <returns>False where the block is too small for it, or has no room left.</returns>
     public static bool TryPaint(
         Draft draft,
@@ -17,19 +18,18 @@ internal static class KeyPlate
         double width,
         double height,
         bool aside = false,
-        bool corner = false
+        bool corner = false,
+        Points? size = null
     )
     {
         FigureStyle style = draft.Style;
-        foreach (Points size in new[] { style.Large, style.Medium, style.Small })
+        foreach (Points letters in size is { } given ? [given] : Sizes(style))
         {
-            double plateWidth = LabelSize.Width(key, size.Value) + 4,
-                plateHeight = (size.Value * LabelSize.Capital) + 4;
-            plateWidth = Math.Max(plateWidth, plateHeight);
-            if (plateWidth > width * 0.62 || plateHeight > height * 0.62)
+            if (!Fits(key, letters, width, height))
             {
                 continue;
             }
+            (double plateWidth, double plateHeight) = PlateOf(key, letters);
             Spot place = corner
                 ? new Spot(
                     center.X - ((width - plateWidth) / 2) + FromEdge,
@@ -59,10 +59,53 @@ internal static class KeyPlate
                 Ink.White,
                 style.Pen(style.Hair)
             );
-            draft.Label(key, place, size, bold: true);
+            draft.Label(key, place, letters, bold: true);
             return true;
         }
         return false;
+    }
+
+    /// <summary>The largest letters that all keys of a picture have room for in their blocks; null where there are none.</summary>
+    public static Points? SizeForAll(
+        FigureStyle style,
+        IReadOnlyCollection<(string Key, double Width, double Height)> blocks
+    )
+    {
+        foreach (Points letters in Sizes(style))
+        {
+            double share = letters == style.Small ? MostOfBlock : WellInBlock;
+            if (blocks.All(block => Fits(block.Key, letters, block.Width, block.Height, share)))
+            {
+                return letters;
+            }
+        }
+        return null;
+    }
+
+    private static Points[] Sizes(FigureStyle style) => [style.Large, style.Medium, style.Small];
+
+    /// <summary>The part of a block's width and height that a plate may take.</summary>
+    private const double MostOfBlock = 0.62;
+
+    /// <summary>The part that leaves the block well in sight: larger letters take no more.</summary>
+    private const double WellInBlock = 0.45;
+
+    private static bool Fits(
+        string key,
+        Points letters,
+        double width,
+        double height,
+        double share = MostOfBlock
+    )
+    {
+        (double plateWidth, double plateHeight) = PlateOf(key, letters);
+        return plateWidth <= width * share && plateHeight <= height * share;
+    }
+
+    private static (double Width, double Height) PlateOf(string key, Points letters)
+    {
+        double height = (letters.Value * LabelSize.Capital) + 4;
+        return (Math.Max(LabelSize.Width(key, letters.Value) + 4, height), height);
     }
 
     private const double FromEdge = 1;

@@ -224,6 +224,48 @@ public sealed class QuiltFigureTests
         words.Count(w => w.StartsWith('L')).ShouldBe(12);
     }
 
+    [Test]
+    public void Either_all_blocks_of_rows_are_named_or_none()
+    {
+        Quilt quilt = SampleQuilts.Stars(3, 4);
+        Palette palette = SampleFigures.PaletteOf(quilt, FigureStyle.Colored);
+        var counts = new HashSet<int>();
+        for (int width = 60; width <= 200; width += 2)
+        {
+            FigureRoom room = FigureRoom.Of(width, 2000);
+            int named = RowAssembly
+                .Draw(quilt, palette, room)
+                .Drawing.Marks.OfType<Mark.Label>()
+                .Count(label => FigurePage.Words(label).StartsWith('L'));
+            RowAssembly.TellsBlocks(quilt, palette, room).ShouldBe(named > 0, $"{width} pt");
+            counts.Add(named);
+        }
+        counts.ShouldBe([0, 12]);
+    }
+
+    [Test]
+    public void Rows_of_sizes_with_the_same_middle_are_alike()
+    {
+        RowAssembly.AreAlike(SampleQuilts.Stars(3, 4), SampleQuilts.Stars(3, 4)).ShouldBeTrue();
+        RowAssembly.AreAlike(SampleQuilts.Stars(3, 4), SampleQuilts.Stars(4, 3)).ShouldBeFalse();
+        RowAssembly.AreAlike(SampleQuilts.Stars(3, 4), SampleQuilts.Stars(3, 5)).ShouldBeFalse();
+    }
+
+    [Test]
+    public void Each_block_of_a_row_of_a_border_has_its_name_below_it()
+    {
+        Quilt quilt = SampleFigures.Medallion;
+        Palette palette = SampleFigures.PaletteOf(quilt, FigureStyle.Colored);
+        Border border = quilt.Borders.First(b => b.IsPieced);
+        var names = BorderRows
+            .Draw(quilt, border, palette, FigureRoom.Of(540, 300))
+            .Drawing.Marks.OfType<Mark.Label>()
+            .Select(FigurePage.Words)
+            .ToList();
+        int blocks = border.Blocks.Count(b => b.Side is BorderSide.Left or BorderSide.Top);
+        names.Count(name => border.Blocks.Any(b => name == b.Place.Block.Key)).ShouldBe(blocks);
+    }
+
     private static double AreaOf(VectorPath path)
     {
         double twice = 0;

@@ -35,7 +35,7 @@ internal static class SampleFigures
     private static readonly Quilt ManyStars = SampleQuilts.Stars(7, 8);
     private static readonly Quilt Pinwheels = SampleQuilts.Pinwheels(4, 3);
     private static readonly Quilt Scraps = SampleQuilts.Scraps(9, 8);
-    private static readonly Quilt Medallion = PatternPress
+    internal static readonly Quilt Medallion = PatternPress
         .Tests.Proofing.Proofs.OfCase("medallion")
         .Drawing[1];
 

@@ -23,32 +23,32 @@ public class KeepTogetherTests
             .ShouldBe("1: a 0 0 50x81\n2: b 0 0 50x60");
 
     [Test]
-    public void What_is_taller_than_its_share_of_a_page_is_divided() =>
-        LayoutOf
-            .Pages(
-                new Stack(
-                    new Solid("a", 50, 81),
-                    Kept(new Flowing("b", 50, 100)) with
-                    {
-                        MostOfPage = 0.6,
-                    }
-                )
-            )
-            .ShouldBe("1: a 0 0 50x81 b 0 81 50x59\n2: b 0 0 50x41");
-
-    [Test]
-    public void What_is_within_its_share_still_moves() =>
+    public void Rather_than_leave_more_than_its_share_of_a_page_empty_it_is_divided() =>
         LayoutOf
             .Pages(
                 new Stack(
                     new Solid("a", 50, 81),
                     Kept(new Flowing("b", 50, 60)) with
                     {
-                        MostOfPage = 0.6,
+                        MostEmpty = 0.4,
                     }
                 )
             )
-            .ShouldBe("1: a 0 0 50x81\n2: b 0 0 50x60");
+            .ShouldBe("1: a 0 0 50x81 b 0 81 50x59\n2: b 0 0 50x1");
+
+    [Test]
+    public void Where_less_is_left_empty_it_moves() =>
+        LayoutOf
+            .Pages(
+                new Stack(
+                    new Solid("a", 50, 85),
+                    Kept(new Flowing("b", 50, 60)) with
+                    {
+                        MostEmpty = 0.4,
+                    }
+                )
+            )
+            .ShouldBe("1: a 0 0 50x85\n2: b 0 0 50x60");
 
     [Test]
     public void Several_blocks_stay_together() =>

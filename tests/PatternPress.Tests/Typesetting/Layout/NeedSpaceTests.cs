@@ -24,6 +24,18 @@ public class NeedSpaceTests
             .ShouldBe("1: a 0 0 50x101\n2: b 0 0 50x60");
 
     [Test]
+    public void Moves_where_little_of_what_is_left_would_be_filled() =>
+        LayoutOf
+            .Pages(After(80, 50, new Stack(new Solid("b", 50, 19), new Solid("c", 50, 60))))
+            .ShouldBe("1: a 0 0 50x80\n2: b 0 0 50x19 c 0 19 50x60");
+
+    [Test]
+    public void Begins_where_enough_of_it_would_be_filled() =>
+        LayoutOf
+            .Pages(After(80, 50, new Stack(new Solid("b", 50, 20), new Solid("c", 50, 60))))
+            .ShouldBe("1: a 0 0 50x80 b 0 80 50x20\n2: c 0 0 50x60");
+
+    [Test]
     public void Stays_where_all_of_it_fits_anyway() =>
         LayoutOf
             .Pages(After(120, 40, new Flowing("b", 50, 20)))
