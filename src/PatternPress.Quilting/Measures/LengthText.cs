@@ -64,6 +64,11 @@ public static class LengthText
     {
         length = default;
         ReadOnlySpan<char> rest = text.AsSpan().Trim();
+        // "12 in." is 12 in.
+        if (rest is [.., char letter, '.'] && char.IsLetter(letter))
+        {
+            rest = rest[..^1];
+        }
         int end = rest.Length;
         while (
             end > 0
@@ -78,7 +83,7 @@ public static class LengthText
         LengthUnit? named = unitText switch
         {
             "" => unit,
-            "in" or "inch" or "inches" or "\"" or "″" or "”" => LengthUnit.Inch,
+            "in" or "inch" or "inches" or "\"" or "″" or "”" or "''" => LengthUnit.Inch,
             "yd" or "yard" or "yards" => LengthUnit.Yard,
             "cm" => LengthUnit.Centimetre,
             "mm" => LengthUnit.Millimetre,
@@ -87,12 +92,12 @@ public static class LengthText
         };
         if (end == 0)
         {
-            problem = $"\"{text}\" is not a measure";
+            problem = $"\"{Shortened(text)}\" is not a measure";
             return false;
         }
         if (named is null)
         {
-            problem = $"\"{unitText}\" is not a unit; use in, yd or cm";
+            problem = $"\"{Shortened(unitText)}\" is not a unit; use in, yd or cm";
             return false;
         }
         if (!TryParseNumber(rest[..end].ToString(), out Rational value, out problem))
@@ -110,18 +115,21 @@ public static class LengthText
         if (value.Abs() > LargestInches || (one * value).Inches.Abs() > LargestInches)
         {
             problem =
-                $"\"{text}\" is larger than anything in a quilt (limit {LargestInches:N0} in)";
+                $"\"{Shortened(text)}\" is larger than anything in a quilt (limit {LargestInches:N0} in)";
             return false;
         }
         length = one * value;
         return true;
     }
 
+    private static string Shortened(ReadOnlySpan<char> text) =>
+        text.Length > 40 ? $"{text[..40]}…" : text.ToString();
+
     /// <summary>Reads a plain or mixed number: "3", "12 1/2", "12½", "12.5", "1/8".</summary>
     public static bool TryParseNumber(string text, out Rational value, out string problem)
     {
         value = default;
-        problem = $"\"{text}\" is not a number; write 12 1/2, 12½ or 12.5";
+        problem = $"\"{Shortened(text)}\" is not a number; write 12 1/2, 12½ or 12.5";
         string s = text.Trim();
         if (s.Length is 0 or > 24)
         {
@@ -168,12 +176,18 @@ public static class LengthText
             }
             if (d.Sign == 0)
             {
-                problem = $"\"{text}\" divides by zero";
+                problem = $"\"{Shortened(text)}\" divides by zero";
                 return false;
             }
             if (d > 1000)
             {
-                problem = $"\"{text}\" is finer than any ruler";
+                problem = $"\"{Shortened(text)}\" is finer than any ruler";
+                return false;
+            }
+            if (words.Length == 2 && n >= d)
+            {
+                problem =
+                    $"\"{Shortened(text)}\" has a fraction of one or more after its whole number";
                 return false;
             }
             part = n / d;

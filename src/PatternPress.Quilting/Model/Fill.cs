@@ -13,7 +13,15 @@ public sealed record Fill(
     ImmutableArray<ImmutableArray<FillCell>> Rows,
     int Seed,
     Span Span
-);
+)
+{
+    /// <summary>Nothing is said of what the quilt is filled with.</summary>
+    /// <param name="quilt">Where it could have been said.</param>
+    public static Fill None(Span quilt) => new(FillKind.Repeat, [], 0, quilt);
+
+    /// <summary>Whether nothing is said.</summary>
+    public bool IsNone => Rows.IsEmpty;
+}
 
 /// <summary>One cell of a fill: a coloring and how its block is turned.</summary>
 public sealed record FillCell(string Coloring, Turn Turn, Span Span);

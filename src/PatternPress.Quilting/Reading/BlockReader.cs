@@ -139,7 +139,8 @@ internal static class BlockReader
         ReadContext context
     )
     {
-        if (ReadContext.Text(map, "map") is not { } text)
+        // A drawing whose rows run together has its finding.
+        if (ReadContext.Text(map, "map") is not { RunsTogether: false } text)
         {
             return [];
         }
@@ -162,6 +163,10 @@ internal static class BlockReader
                     MostCells
                 )
             );
+            return [];
+        }
+        if (ReportTogether(block, map, rows, context))
+        {
             return [];
         }
         bool even = true;
@@ -187,6 +192,52 @@ internal static class BlockReader
             }
         }
         return even ? rows : [];
+    }
+
+    /// <summary>Letters drawn without blanks between them are one fault, whatever follows from it.</summary>
+    private static bool ReportTogether(
+        string block,
+        MapNode map,
+        ImmutableArray<ImmutableArray<Slice>> rows,
+        ReadContext context
+    )
+    {
+        List<string> letters =
+        [
+            .. ReadContext.Map(map, "units")?.Entries.Select(unit => unit.Key.Value) ?? [],
+        ];
+        Slice? first = null;
+        int count = 0;
+        foreach (ImmutableArray<Slice> row in rows)
+        {
+            foreach (Slice cell in row)
+            {
+                if (
+                    cell.Length > 1
+                    && !letters.Contains(cell.Text)
+                    && Wording.Apart(cell.Text, letters) is not null
+                )
+                {
+                    first ??= cell;
+                    count++;
+                    break;
+                }
+            }
+        }
+        if (first is not { } word)
+        {
+            return false;
+        }
+        context.Report(
+            PP0202_LetterWithoutUnit.Together(
+                word.Span,
+                word.Text,
+                block,
+                Wording.Apart(word.Text, letters)!,
+                count
+            )
+        );
+        return true;
     }
 
     private sealed record UnitTexts(

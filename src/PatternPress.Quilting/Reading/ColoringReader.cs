@@ -27,7 +27,7 @@ internal static class ColoringReader
             {
                 continue;
             }
-            ImmutableArray<Slice> words = text.Words();
+            ImmutableArray<Slice> words = Pairs(text);
             string key = entry.Key.Value;
             if (words[0].Text == Plain)
             {
@@ -72,6 +72,33 @@ internal static class ColoringReader
         return colorings.ToImmutable();
     }
 
+    /// <summary>The words of a coloring: a pair is one however it is spaced, and a comma may stand behind it.</summary>
+    private static ImmutableArray<Slice> Pairs(ScalarNode text)
+    {
+        var pairs = new List<Slice>();
+        bool open = false;
+        foreach (Slice word in text.Words())
+        {
+            Slice bare = word.Text is [.., _, ','] ? word.Sub(0, word.Length - 1) : word;
+            // "sky =A" goes on the word before it, and anything after "sky=" on that.
+            bool joins = pairs.Count > 1 && (open || bare.Characters[0] == '=');
+            open = bare.Characters[^1] == '=';
+            if (joins)
+            {
+                Slice before = pairs[^1];
+                pairs[^1] = text.Whole.Sub(
+                    before.Offset,
+                    bare.Offset + bare.Length - before.Offset
+                );
+            }
+            else
+            {
+                pairs.Add(bare);
+            }
+        }
+        return [.. pairs];
+    }
+
     private static string? ReadPlain(
         string key,
         ImmutableArray<Slice> words,
@@ -114,8 +141,8 @@ internal static class ColoringReader
                 );
                 continue;
             }
-            Slice part = word.Sub(0, equals),
-                fabric = word.From(equals + 1);
+            Slice part = word.Sub(0, equals).Trim(),
+                fabric = word.From(equals + 1).Trim();
             if (
                 block is not null
                 && !block.Parts.Any(p => p.Value == part.Text)
@@ -139,11 +166,7 @@ internal static class ColoringReader
                         part.Span,
                         part.Text,
                         $"coloring \"{key}\"",
-                        words
-                            .First(w =>
-                                w.Text.StartsWith(part.Text + "=", StringComparison.Ordinal)
-                            )
-                            .Span
+                        words.First(w => w.Text.Split('=')[0].Trim() == part.Text).Span
                     )
                 );
             }

@@ -68,7 +68,11 @@ internal static class FillReader
             ],
             _ => [],
         };
-        if (lines.IsEmpty)
+        // A drawing whose rows run together has its finding.
+        if (
+            lines.IsEmpty
+            || (FillCatalog.Of(kind).IsDrawn && node is ScalarNode { RunsTogether: true })
+        )
         {
             return null;
         }
@@ -105,7 +109,7 @@ internal static class FillReader
             }
             rows.Add(cells.ToImmutable());
         }
-        if (kind == FillKind.Repeat)
+        if (whole && kind == FillKind.Repeat)
         {
             for (int i = 1; i < lines.Length; i++)
             {
@@ -135,6 +139,8 @@ internal static class FillReader
         ReadContext context
     )
     {
+        // A list may have commas between its colorings.
+        word = word.Text is [.., _, ','] ? word.Sub(0, word.Length - 1) : word;
         int stroke = word.Characters.IndexOf('/');
         Slice name = stroke < 0 ? word : word.Sub(0, stroke);
         int quarters = 0;
@@ -155,7 +161,12 @@ internal static class FillReader
                 return null;
             }
             context.Report(
-                PP0213_UnknownColoring.Found(name.Span, name.Text, known.Select(c => c.Key))
+                PP0213_UnknownColoring.Found(
+                    name.Span,
+                    name.Text,
+                    [.. known.Select(c => c.Key)],
+                    context.Named.Blocks.Contains(name.Text)
+                )
             );
             return null;
         }

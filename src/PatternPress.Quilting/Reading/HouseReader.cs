@@ -125,10 +125,11 @@ internal static class HouseReader
         if (!LengthText.TryParseNumber(number, out Rational perCent, out _))
         {
             context.Report(
-                PP0215_NotAMeasure.Found(
+                PP0215_NotAMeasure.NotPerCent(
                     text.Span,
                     key,
-                    $"\"{text.Value}\" is not a number of per cent; write 5 %"
+                    $"\"{text.Value}\" is not a number of per cent",
+                    most
                 )
             );
             return null;
@@ -136,10 +137,11 @@ internal static class HouseReader
         if (perCent.Sign < 0 || perCent > most)
         {
             context.Report(
-                PP0215_NotAMeasure.Found(
+                PP0215_NotAMeasure.NotPerCent(
                     text.Span,
                     key,
-                    $"\"{text.Value}\" is not between 0 % and {most} %"
+                    $"\"{text.Value}\" is not between 0 % and {most} %",
+                    most
                 )
             );
             return null;

@@ -51,6 +51,13 @@ internal static class QuiltReader
                 free.Span
             );
         }
+        // A fill that is there and could not be read has its finding; one that is not there gets it once the setting is known.
+        fill ??= map["fill"] switch
+        {
+            null => Fill.None(map.Span),
+            ScalarNode text when string.IsNullOrWhiteSpace(text.Value) => Fill.None(map.Span),
+            _ => null,
+        };
         Sourced<ImmutableArray<Length>>? columns = ReadMeasures(
                 map,
                 "columns",

@@ -13,6 +13,12 @@ internal static class SizeReader
     /// <summary>Far beyond any quilt; keeps a slip of the finger from filling the memory.</summary>
     private const int MostBlocks = 10_000;
 
+    /// <summary>Far beyond any pattern; so is this for all its sizes together.</summary>
+    private const int MostBlocksTogether = 100_000;
+
+    /// <summary>A booklet with a column for each would have no room on its pages.</summary>
+    private const int MostSizes = 40;
+
     public static ImmutableArray<SizeDesign> Read(
         MapNode? map,
         MapNode? quilt,
@@ -27,8 +33,20 @@ internal static class SizeReader
         {
             return [];
         }
+        long together = 0;
         foreach (Entry entry in map?.Entries ?? [])
         {
+            if (sizes.Count == MostSizes)
+            {
+                context.Report(
+                    PP0220_TooManyBlocks.TooManySizes(
+                        entry.Key.Span,
+                        map!.Entries.Length,
+                        MostSizes
+                    )
+                );
+                break;
+            }
             if (entry.Value is MapNode value)
             {
                 SizeDesign? size = ReadSize(
@@ -40,10 +58,24 @@ internal static class SizeReader
                     sizes.Count,
                     context
                 );
-                if (size is not null)
+                if (size is null)
                 {
-                    sizes.Add(size);
+                    continue;
                 }
+                together += (long)size.Columns * size.Rows;
+                if (together > MostBlocksTogether)
+                {
+                    context.Report(
+                        PP0220_TooManyBlocks.TooManyTogether(
+                            size.Span,
+                            size.Key,
+                            together,
+                            MostBlocksTogether
+                        )
+                    );
+                    break;
+                }
+                sizes.Add(size);
             }
         }
         return sizes.ToImmutable();

@@ -17,6 +17,7 @@ public static class SourceVocabulary
                     .FindAll([.. FillCatalog.All], f => f.Kind != Model.FillKind.Map)
                     .Select(f => f.Keyword),
             ],
+            [.. FillCatalog.All.Where(f => f.IsDrawn).Select(f => f.Keyword)],
             [.. UnitKindCatalog.All.Select(k => k.Keyword)],
             [.. TechniqueCatalog.All.Select(t => t.Keyword)],
             ["sides-first", "top-first", "squares", "blocks", "mitered"]

@@ -25,4 +25,23 @@ public sealed class PP0202_LetterWithoutUnit : ReadingRule
             "no unit stands behind this letter",
             hint: $"add \"{letter}:\" under units, or {Wording.DidYouMean(letter, letters, "letters")}"
         );
+
+    /// <summary>Letters without blanks between them.</summary>
+    /// <param name="word">The first cell that is more than one letter.</param>
+    /// <param name="apart">The same with blanks.</param>
+    /// <param name="rows">In how many rows of the map there are such.</param>
+    public static Diagnostic Together(
+        Span word,
+        string letters,
+        string block,
+        string apart,
+        int rows
+    ) =>
+        Instance.Report(
+            word,
+            $"the letters \"{letters}\" in the map of block \"{block}\" stand together",
+            "read as one letter",
+            rows > 1 ? $"{rows} rows of the map have such." : "",
+            $"put a blank between each two: {apart}"
+        );
 }

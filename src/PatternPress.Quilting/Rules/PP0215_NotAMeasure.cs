@@ -21,6 +21,15 @@ public sealed class PP0215_NotAMeasure : ReadingRule
             hint: "write it as 12 1/2, 12½, 12.5, 12 1/2 in, 1/4 yd or 30 cm"
         );
 
+    /// <summary>A share of a hundred that is none.</summary>
+    public static Diagnostic NotPerCent(Span span, string what, string problem, int most) =>
+        Instance.Report(
+            span,
+            $"{what}: {problem}",
+            "expected per cent",
+            hint: $"write a number from 0 to {most} and %, such as 5 %"
+        );
+
     /// <summary>A measure whose fraction goes with the others' into no part of an inch that can be computed with.</summary>
     public static Diagnostic WithoutCommonPart(Span span, string what, string text) =>
         Instance.Report(

@@ -1,3 +1,4 @@
+using System.Globalization;
 using PatternPress.Quilting.Measures;
 using PatternPress.Source;
 using PatternPress.Source.Diagnostics;
@@ -37,5 +38,25 @@ public sealed class PP0220_TooManyBlocks : ReadingRule
             $"more than {Wording.Measure(limit)}",
             "No quilt that a person sews is that large.",
             "use fewer or smaller blocks"
+        );
+
+    /// <param name="place">The first size too many.</param>
+    public static Diagnostic TooManySizes(Span place, int sizes, int most) =>
+        Instance.Report(
+            place,
+            $"the pattern has {sizes} sizes",
+            $"more than {most}",
+            "The sizes from here on were not looked at.",
+            $"offer at most {most} sizes, or make two patterns of it"
+        );
+
+    /// <param name="place">The size with which it is too much.</param>
+    public static Diagnostic TooManyTogether(Span place, string size, long blocks, long most) =>
+        Instance.Report(
+            place,
+            $"the sizes up to \"{size}\" have {blocks.ToString("N0", CultureInfo.InvariantCulture)} places together",
+            $"more than {most.ToString("N0", CultureInfo.InvariantCulture)}",
+            "The sizes from here on were not looked at.",
+            "use fewer or larger blocks"
         );
 }

@@ -26,8 +26,11 @@ public sealed class PP0307_CutBetweenRulerMarks : CheckingRule
             // Pieces of one purpose and size in several fabrics are one fault.
             foreach (
                 var alike in size
-                    // What a template is laid on may be larger than it.
-                    .Cuts.Where(cut => !cut.WholeStrip && cut.After != PieceCut.AroundTemplate)
+                    // What a template is laid on may be larger than it; binding is sewn as wide as it comes.
+                    .Cuts.Where(cut =>
+                        cut.After != PieceCut.AroundTemplate
+                        && cut.Purpose is not CutPurpose.Binding
+                    )
                     .Select(cut => (Cut: cut, Off: Off(cut)))
                     .Where(c => IsOff(size, c.Cut, c.Off))
                     .Select(c => (c.Cut, c.Off, Place: CutPlace.Of(context, c.Cut, size.Key)))
@@ -49,9 +52,9 @@ public sealed class PP0307_CutBetweenRulerMarks : CheckingRule
                     $"fabric {Wording.Names(fabrics)}",
                     $"exactly {Wording.Measure(exactly)}, cut {Wording.Measure(rounded)}: {excess.Inches.ToDouble():0.###} in too large",
                     tooLarge
-                        ? "It is sewn as it is cut, so the block comes out too large."
+                        ? $"It is sewn as it is cut, so the {Sewn(alike.First().Cut.Purpose)} comes out too large."
                         : "Each such piece is a little too large; sewing usually takes that up.",
-                    "choose a finished size that divides evenly by the block's grid"
+                    Advice(alike.First().Cut, rounded, size.Quilt.Size.House.Seam)
                 );
                 yield return tooLarge
                     ? found with
@@ -63,18 +66,31 @@ public sealed class PP0307_CutBetweenRulerMarks : CheckingRule
         }
     }
 
+    private static string Sewn(CutPurpose purpose) =>
+        purpose switch
+        {
+            CutPurpose.UnitPiece => "unit",
+            CutPurpose.BlockPatch or CutPurpose.PlainBlock => "block",
+            _ => "quilt",
+        };
+
+    private static string Advice(Cut cut, Length rounded, Length seam) =>
+        cut.Purpose is CutPurpose.Border or CutPurpose.Sashing or CutPurpose.SashingJoined
+            ? $"a finished width of {Wording.Measure(rounded - (seam * 2))} is cut {Wording.Measure(rounded)} wide"
+            : "choose a finished size that divides evenly by the block's grid";
+
     /// <summary>The side that is rounded most: exactly, and as cut.</summary>
     private static (Length Exactly, Length Cut) Off(Cut cut)
     {
         // The length of a border or of a joined strip is measured on the quilt, not on the ruler.
         bool lengthCounts =
-            cut.Purpose
-            is not (
-                CutPurpose.Border
-                or CutPurpose.SashingJoined
-                or CutPurpose.Binding
-                or CutPurpose.Sashing { Kind: SashKind.Row or SashKind.Column }
-            );
+            !cut.WholeStrip
+            && cut.Purpose
+                is not (
+                    CutPurpose.Border
+                    or CutPurpose.SashingJoined
+                    or CutPurpose.Sashing { Kind: SashKind.Row or SashKind.Column }
+                );
         return Worse(
             (cut.Exactly.Height, cut.Height),
             lengthCounts ? (cut.Exactly.Width, cut.Width) : default

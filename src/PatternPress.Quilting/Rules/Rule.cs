@@ -41,5 +41,23 @@ public abstract class Rule
         string text = "",
         string? hint = null,
         params ReadOnlySpan<Label> others
-    ) => new(Code, Severity, title, new Label(span, label), [.. others], text, hint, []);
+    ) =>
+        new(
+            Code,
+            Severity,
+            Clipped(title),
+            new Label(span, label),
+            [.. others],
+            Clipped(text),
+            hint is null ? null : Clipped(hint),
+            []
+        );
+
+    // A file may have a word of a hundred thousand letters, and nobody reads them twice.
+    private static string Clipped(string text)
+    {
+        const int longest = 600,
+            end = 60;
+        return text.Length <= longest ? text : $"{text[..(longest - end)]} … {text[^end..]}";
+    }
 }

@@ -121,6 +121,7 @@ public static class RuleCatalog
             PP0272_UnknownApplique.Instance,
             PP0273_UnreadablePath.Instance,
             PP0275_UnusableInnerBlock.Instance,
+            PP0276_NoFill.Instance,
             PP0424_MissingImage.Instance,
             PP0425_ImageOutsideFolder.Instance,
             PP0426_UnusableImage.Instance,

@@ -38,6 +38,27 @@ internal static class Wording
             : $"the {what} are {Names(names)}";
     }
 
+    /// <summary>
+    /// The known names that stand together in a word, with blanks between them: "L1 L2" of "L1L2"; null where the word
+    /// is no such row of names.
+    /// </summary>
+    public static string? Apart(string word, IEnumerable<string> known)
+    {
+        // Longer names first: "L10" is not "L1" and a rest.
+        List<string> names = [.. known.Where(n => n.Length > 0).OrderByDescending(n => n.Length)];
+        var parts = new List<string>();
+        for (int at = 0; at < word.Length; at += parts[^1].Length)
+        {
+            string? next = names.Find(n => word.AsSpan(at).StartsWith(n, StringComparison.Ordinal));
+            if (next is null)
+            {
+                return null;
+            }
+            parts.Add(next);
+        }
+        return parts.Count > 1 ? string.Join(' ', parts) : null;
+    }
+
     /// <summary>"1 row", "3 rows".</summary>
     public static string Count(long number, string one, string many) =>
         number == 1 ? $"1 {one}" : $"{number} {many}";

@@ -28,6 +28,11 @@ internal static class SettingNeeds
                 return false;
             }
         }
+        if (design.Fill.IsNone)
+        {
+            findings.Add(PP0276_NoFill.Found(design.Fill.Span, size.Key));
+            return false;
+        }
         if (design.Patch is not { } patch)
         {
             findings.Add(new Finding(PP0256_NoPatch.Found(design.Setting.Span)));
@@ -115,6 +120,11 @@ internal static class SettingNeeds
         if (!setting.IsFree)
         {
             Refuse(design.Places?.Span, "places", "free");
+            if (design.Fill.IsNone)
+            {
+                findings.Add(PP0276_NoFill.Found(design.Fill.Span, size.Key));
+                met = false;
+            }
         }
         else if (design.Places is null)
         {

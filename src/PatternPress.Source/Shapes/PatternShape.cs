@@ -122,6 +122,7 @@ public sealed class PatternShape
                             "A piece a line in the order of sewing; all but the first with two places on its seam line, at whose left hand it lies."
                         )
                         {
+                            Use = TextUse.Drawing,
                             Examples = ["tower\nsky 0,6 - 2,0\nsky 2,0 - 4,6"],
                         },
                         Required: true
@@ -357,12 +358,12 @@ public sealed class PatternShape
             [
                 new Key(
                     "title",
-                    Text("a title", "The pattern's title.", "Harbor Lights"),
+                    Prose("a title", "The pattern's title.", "Harbor Lights"),
                     Required: true
                 ),
                 new Key(
                     "subtitle",
-                    Text("a subtitle", "A line below the title.", "A quilt in five sizes")
+                    Prose("a subtitle", "A line below the title.", "A quilt in five sizes")
                 ),
                 new Key(
                     "edition",
@@ -390,7 +391,7 @@ public sealed class PatternShape
                 ),
                 new Key(
                     "designer",
-                    Text(
+                    Prose(
                         "a designer",
                         "Who designed and publishes the pattern.",
                         "Tern & Tide Patterns"
@@ -399,21 +400,21 @@ public sealed class PatternShape
                 ),
                 new Key(
                     "skill",
-                    Text("a skill level", "For whom the pattern is.", "confident beginner")
+                    Prose("a skill level", "For whom the pattern is.", "confident beginner")
                 ),
                 new Key(
                     "about",
-                    Text(
+                    Prose(
                         "an introduction",
                         "The designer's introduction: Markdown, with {{ }} for computed figures."
                     )
                 ),
                 new Key(
                     "copyright",
-                    Text("a copyright line", "Who holds the rights, and since when.")
+                    Prose("a copyright line", "Who holds the rights, and since when.")
                 ),
                 new Key("website", Text("a website", "Where makers find more.")),
-                new Key("contact", Text("a contact", "Where makers ask.")),
+                new Key("contact", Prose("a contact", "Where makers ask.")),
                 new Key(
                     "language",
                     Text("a language", "The language of the booklet, by its code.", "en")
@@ -469,7 +470,7 @@ public sealed class PatternShape
                         "the notes",
                         "Extra Markdown for places in the booklet, by the place's name.",
                         Name("the name of a place"),
-                        Text("a note", "Markdown, with {{ }} for computed figures.")
+                        Prose("a note", "Markdown, with {{ }} for computed figures.")
                     )
                 ),
             ]
@@ -479,14 +480,14 @@ public sealed class PatternShape
         new(
             "the fabrics",
             "Every fabric, by the letter or short name that stands for it in maps, tables and diagrams.",
-            Name("the name of a fabric"),
+            Name("the name of a fabric", "A"),
             new MapShape(
                 "a fabric",
                 "A fabric's name, the color it is drawn in, and what is special about it.",
                 [
                     new Key(
                         "name",
-                        Text(
+                        Prose(
                             "a fabric's full name",
                             "What it is called in the requirements.",
                             "Ink"
@@ -508,8 +509,8 @@ public sealed class PatternShape
                         "print",
                         Text("a print", "A word for its print; leave it out for a solid.", "dot")
                     ),
-                    new Key("use", Text("a use", "Its role in the quilt.", "background")),
-                    new Key("collection", Text("a collection", "The collection it comes from.")),
+                    new Key("use", Prose("a use", "Its role in the quilt.", "background")),
+                    new Key("collection", Prose("a collection", "The collection it comes from.")),
                     new Key(
                         "directional",
                         YesOrNo(
@@ -632,7 +633,7 @@ public sealed class PatternShape
                 [
                     new Key(
                         "name",
-                        Text("a block's full name", "What the booklet calls it.", "Lamp")
+                        Prose("a block's full name", "What the booklet calls it.", "Lamp")
                     ),
                     new Key(
                         "size",
@@ -644,7 +645,7 @@ public sealed class PatternShape
                     ),
                     new Key(
                         "map",
-                        Text(
+                        Drawing(
                             "a map",
                             "The block drawn in letters, one row a line; a region of one letter is one unit.",
                             "s G s\nE C W\ns F s"
@@ -656,7 +657,7 @@ public sealed class PatternShape
                         new NamesShape(
                             "the units",
                             "What each letter of the map means.",
-                            Name("a letter of a map"),
+                            Name("a letter of a map", "s"),
                             Text(
                                 "a unit",
                                 $"A kind of unit and its parts. Kinds: {string.Join(", ", words.Units)}.",
@@ -677,7 +678,7 @@ public sealed class PatternShape
                         "rows",
                         Text("row heights", "Relative heights of the map's rows.", "1 2 1")
                     ),
-                    new Key("notes", Text("a note", "Extra Markdown beside the block's steps.")),
+                    new Key("notes", Prose("a note", "Extra Markdown beside the block's steps.")),
                 ]
             )
         );
@@ -686,7 +687,7 @@ public sealed class PatternShape
         new(
             "the colorings",
             "Blocks with a fabric for each part, by the short name that fills use.",
-            Name("the name of a coloring"),
+            Name("the name of a coloring", "L1"),
             Text(
                 "a coloring",
                 "A block and a fabric for each of its parts, or plain and one fabric.",
@@ -746,7 +747,7 @@ public sealed class PatternShape
                 ),
                 new Key(
                     "places",
-                    Text(
+                    Drawing(
                         "places",
                         "Blocks placed freely, one a line: a coloring, at, its distance from the left and from the top.",
                         "S at 0, 0\nP 6 x 12 at 12, 0"
@@ -943,10 +944,11 @@ public sealed class PatternShape
         {
             Examples = ["L1 L2\nL2 L1"],
         };
+        var drawn = colorings with { Use = TextUse.Drawing, Sample = "L1 L2" };
         var keys = ImmutableArray.CreateBuilder<Key>();
         foreach (var fill in words.Fills)
         {
-            keys.Add(new Key(fill, colorings));
+            keys.Add(new Key(fill, words.DrawnFills.Contains(fill) ? drawn : colorings));
         }
 
         keys.Add(
@@ -959,7 +961,7 @@ public sealed class PatternShape
             "the fill",
             "How colorings are spread over the quilt: a drawing that repeats, or a way of filling and its colorings.",
             [
-                colorings,
+                drawn,
                 new MapShape("a fill", "One way of filling and its colorings.", keys.ToImmutable())
                 {
                     ExactlyOneOf = words.Fills,
@@ -1018,10 +1020,13 @@ public sealed class PatternShape
                 ),
                 new Key(
                     "name",
-                    Text("a border's name", "What the booklet calls it.", "inner border")
+                    Prose("a border's name", "What the booklet calls it.", "inner border")
                 ),
             ]
-        );
+        )
+        {
+            Sample = "{width: 2, fabric: C}",
+        };
 
     private static MapShape BorderSides()
     {
@@ -1056,7 +1061,7 @@ public sealed class PatternShape
                         ),
                         new Key(
                             "name",
-                            Text("a border's name", "What the booklet calls it.", "spacer")
+                            Prose("a border's name", "What the booklet calls it.", "spacer")
                         ),
                     ]
                 ),
@@ -1067,14 +1072,14 @@ public sealed class PatternShape
         new(
             "the sizes",
             "Every size the pattern comes in.",
-            Name("the name of a size"),
+            Name("the name of a size", "throw"),
             new MapShape(
                 "a size",
                 "One size: how many blocks, and what it changes.",
                 [
                     new Key(
                         "name",
-                        Text("a size's full name", "What the booklet calls it.", "Throw")
+                        Prose("a size's full name", "What the booklet calls it.", "Throw")
                     ),
                     new Key(
                         "blocks",
@@ -1095,7 +1100,7 @@ public sealed class PatternShape
                     ),
                     new Key(
                         "map",
-                        Text(
+                        Drawing(
                             "a placement map",
                             "The whole layout drawn in colorings, one row a line."
                         )
@@ -1108,7 +1113,7 @@ public sealed class PatternShape
             AtLeastOne = true,
         };
 
-    /// <summary>What a size may do differently: any part of the quilt, the house rules and the methods.</summary>
+    /// <summary>What a size may do differently: any part of the quilt, and the house rules.</summary>
     private MapShape Change()
     {
         var keys = ImmutableArray.CreateBuilder<Key>();
@@ -1137,26 +1142,40 @@ public sealed class PatternShape
         }
 
         keys.Add(new Key("house", house));
-        keys.Add(new Key("methods", methods));
         return new MapShape(
             "a size's changes",
-            "What this size does differently from the quilt, the house rules and the methods above.",
+            "What this size does differently from the quilt and the house rules above.",
             keys.ToImmutable()
         );
     }
 
-    private static TextShape Name(string what) =>
+    private static TextShape Name(string what, params ImmutableArray<string> examples) =>
         new(
             what,
             "A name begins with a letter or digit and goes on with letters, digits, hyphens and underscores.",
             TextForm.Name
-        );
+        )
+        {
+            Examples = examples,
+        };
 
     private static TextShape Text(
         string what,
         string description,
         params ImmutableArray<string> examples
     ) => new(what, description) { Examples = examples };
+
+    private static TextShape Prose(
+        string what,
+        string description,
+        params ImmutableArray<string> examples
+    ) => new(what, description) { Examples = examples, Use = TextUse.Prose };
+
+    private static TextShape Drawing(
+        string what,
+        string description,
+        params ImmutableArray<string> examples
+    ) => new(what, description) { Examples = examples, Use = TextUse.Drawing };
 
     private static TextShape Measure(string what, string description, string example) =>
         new(what, description) { Examples = [example] };

@@ -13,6 +13,9 @@ public abstract record Shape(string What, string Description)
     /// <summary>Good values; every one of them fits the shape.</summary>
     public ImmutableArray<string> Examples { get; init; } = [];
 
+    /// <summary>A good value on one line as it stands in a file, for messages; null where examples or keys give one.</summary>
+    public string? Sample { get; init; }
+
     /// <summary>"fabric" for "a fabric".</summary>
     internal string Noun
     {

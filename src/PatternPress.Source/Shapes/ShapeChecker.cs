@@ -62,6 +62,14 @@ public sealed class ShapeChecker
                 {
                     diagnostics.Add(ShapeFaults.WrongForm(found, text));
                 }
+                else if (text.Use == TextUse.Drawing && found.RunsTogether)
+                {
+                    diagnostics.Add(ShapeFaults.RowsRunTogether(found, text, place.Key));
+                }
+                else if (text.Use == TextUse.Prose && ShapeFaults.RemarkIn(found) is { } remark)
+                {
+                    diagnostics.Add(ShapeFaults.RemarkInText(found, remark, text, place.Key));
+                }
 
                 break;
             case (ChoiceShape choice, ScalarNode found):

@@ -75,7 +75,7 @@ internal static class ShapeFaults
             FirstLine(node),
             key is null ? $"this is {Found(node)}" : $"`{key}` is {Expected(shape)}",
             shape.Description,
-            KindHint(node, shape)
+            KindHint(node, shape, key)
         );
 
     public static Diagnostic WrongForm(ScalarNode found, TextShape shape) =>
@@ -85,6 +85,59 @@ internal static class ShapeFaults
             FirstLine(found),
             $"expected {Expected(shape)}",
             shape.Description
+        );
+
+    /// <summary>The lines of a drawing that is not begun with |.</summary>
+    public static Diagnostic RowsRunTogether(ScalarNode found, TextShape shape, string? key) =>
+        Diagnostic.Error(
+            "PP0139",
+            $"the rows of {key ?? shape.What} run together into one",
+            FirstLine(found),
+            $"{found.Span.EndLine - found.Span.StartLine + 1} lines, read as one",
+            "Lines count only in a text that begins with | and is indented below it.",
+            $"write {key ?? "the key"}: | and the rows on the lines below it, indented"
+        );
+
+    /// <summary>The remark that cuts off a text written without quotation marks; null without one.</summary>
+    /// <remarks>A remark whose # is followed by a blank is meant as one.</remarks>
+    public static Span? RemarkIn(ScalarNode text)
+    {
+        if (text.Style != ScalarStyle.Plain)
+        {
+            return null;
+        }
+
+        var line = text.Source.Line(text.Span.EndLine).AsSpan();
+        var from = Math.Min(text.Span.EndColumn - 1, line.Length);
+        var rest = line[from..];
+        var sign = rest.IndexOf('#');
+        return
+            sign > 0
+            && rest[..sign].Trim(' ').IsEmpty
+            && sign + 1 < rest.Length
+            && rest[sign + 1] is not (' ' or '#')
+            ? text.Span with
+            {
+                StartLine = text.Span.EndLine,
+                StartColumn = from + sign + 1,
+                EndColumn = line.TrimEnd(' ').Length + 1,
+            }
+            : null;
+    }
+
+    public static Diagnostic RemarkInText(
+        ScalarNode found,
+        Span remark,
+        TextShape shape,
+        string? key
+    ) =>
+        Diagnostic.Warning(
+            "PP0109",
+            $"{shape.What} ends before a #",
+            remark,
+            "read as a remark and not printed",
+            $"A # after a blank begins a remark. `{key ?? shape.Noun}` is read as `{Excerpt.Of(found.Value)}`.",
+            "put the whole text in quotation marks; if it is a remark, put a blank after the #"
         );
 
     public static Diagnostic UnknownWord(ScalarNode found, ChoiceShape shape) =>
@@ -140,17 +193,59 @@ internal static class ShapeFaults
             _ => "something else",
         };
 
-    private static string? KindHint(Node node, Shape shape) =>
+    private static string? KindHint(Node node, Shape shape, string? key) =>
         (node, shape) switch
         {
             (MapNode or ScalarNode, ListShape) =>
                 "put a dash and a space before each item, or brackets around them: [ ... ]",
-            (MapNode or ListNode, TextShape or ChoiceShape) =>
+            (ScalarNode scalar, MapShape map) when map.GluedKey(scalar.Value) is { } glued =>
+                $"put a space after the colon: `{glued}: ...`",
+            (MapNode or ListNode, TextShape { Use: TextUse.Prose }) =>
                 "a text that contains a colon or begins with { or [ needs quotation marks",
-            (ScalarNode scalar, MapShape map) when map.GluedKey(scalar.Value) is { } key =>
-                $"put a space after the colon: `{key}: ...`",
+            _ when InLine(shape) is { } example =>
+                $"write it like this: `{(key is null ? "- " : $"{key}: ")}{example}`",
+            _ when Below(shape) is { } example && key is not null =>
+                $"write `{key}:` and below it, indented: `{example}`",
+            (MapNode or ListNode, TextShape { Use: TextUse.Drawing }) when key is not null =>
+                $"write {key}: | and the rows on the lines below it, indented",
             _ => null,
         };
+
+    /// <summary>A good value on the line of its key: of a text its example, of a map the keys that it needs.</summary>
+    private static string? InLine(Shape shape)
+    {
+        switch (shape)
+        {
+            case { Sample: { } sample }:
+                return sample;
+            case { Examples: [var example, ..] }:
+                return example.Contains('\n') ? null : AsYaml(example);
+            case ChoiceShape { Words: [var word, ..] }:
+                return word;
+            case EitherShape either:
+                return InLine(either.Shapes[0]);
+            case MapShape map:
+                var needed = map
+                    .Keys.Where(key =>
+                        key.Required || (map.OneOrMoreOf is [var usual, ..] && usual == key.Name)
+                    )
+                    .Select(key => (key.Name, Example: InLine(key.Value)))
+                    .ToList();
+                return
+                    needed.Count is > 0 and < 5 && needed.TrueForAll(key => key.Example is not null)
+                    ? $"{{{string.Join(", ", needed.Select(key => $"{key.Name}: {key.Example}"))}}}"
+                    : null;
+            default:
+                return null;
+        }
+    }
+
+    /// <summary>A good entry below its key, of a map whose names the designer chooses.</summary>
+    private static string? Below(Shape shape) =>
+        shape is NamesShape { Name.Examples: [var name, ..] } names
+        && InLine(names.Value) is { } value
+            ? $"{name}: {value}"
+            : null;
 
     /// <summary>Whether a comment stands where the value should: <c>color: #15233b</c>.</summary>
     private static bool CommentFollows(ScalarNode empty) =>

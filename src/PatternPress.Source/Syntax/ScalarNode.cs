@@ -46,6 +46,9 @@ public sealed record ScalarNode : Node
     /// <summary>True for <c>key:</c> with nothing after it and for empty quotation marks.</summary>
     public bool IsEmpty => Value.Length == 0;
 
+    /// <summary>Whether YAML makes one line of the lines it is written in.</summary>
+    public bool RunsTogether => Style != ScalarStyle.Literal && Span.EndLine > Span.StartLine;
+
     /// <summary>The file it stands in.</summary>
     public SourceText Source => source;
 

@@ -83,7 +83,7 @@ public static class SourceGate
 
     /// <summary>
     /// CR LF and lone CR become LF, so that an index means the same to everyone; tabs in otherwise empty lines become
-    /// spaces, since nobody sees them and YAML takes some of them for indentation.
+    /// spaces, since nobody sees them and YAML takes some of them for indentation. So do no-break spaces that indent a line.
     /// </summary>
     internal static string Normalize(string text)
     {
@@ -92,8 +92,29 @@ public static class SourceGate
             text = text.Replace("\r\n", "\n").Replace('\r', '\n');
         }
 
+        text = text.Contains('\u00A0') ? BlankIndents(text) : text;
         return text.Contains('\t') ? BlankTabs(text) : text;
     }
+
+    /// <summary>No-break spaces that begin a line, as pages and word processors leave them, become the blanks they look like.</summary>
+    private static string BlankIndents(string text) =>
+        string.Create(
+            text.Length,
+            text,
+            static (result, text) =>
+            {
+                text.CopyTo(result);
+                for (var at = 0; at < result.Length; )
+                {
+                    var line = result[at..];
+                    var end = line.IndexOf('\n');
+                    line = end < 0 ? line : line[..end];
+                    var indent = line.IndexOfAnyExcept(' ', '\u00A0');
+                    (indent < 0 ? line : line[..indent]).Replace('\u00A0', ' ');
+                    at += line.Length + 1;
+                }
+            }
+        );
 
     private static string BlankTabs(string text) =>
         string.Create(
@@ -165,7 +186,8 @@ public static class SourceGate
         {
             '\n' or '\t' => false,
             < ' ' or (>= '\u007F' and <= '\u009F') => true,
-            '\u2028' or '\u2029' or '\uFEFF' or '\uFFFE' or '\uFFFF' => true,
+            '\u200B' or '\u2028' or '\u2029' or '\u2060' or '\uFEFF' or '\uFFFE' or '\uFFFF' =>
+                true,
             _ => false,
         };
 

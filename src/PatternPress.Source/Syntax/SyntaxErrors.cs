@@ -265,6 +265,12 @@ internal static class SyntaxErrors
         }
 
         var opening = CharacterAt(error, open);
+        var (line, column) = error.Source.At(open);
+        if (RemarkInBrackets(error.Source.Line(line), column - 1) is var sign and >= 0)
+        {
+            return BracketCutOff(error, open, opening, line, sign);
+        }
+
         return Diagnostic.Error(
             "PP0125",
             $"`{opening}` is opened and never closed",
@@ -273,6 +279,80 @@ internal static class SyntaxErrors
             NotRead,
             $"close it with `{Closing(opening)}`; a text that begins with `{opening}` needs quotation marks"
         );
+    }
+
+    /// <summary>The closing bracket stands behind a #, mostly that of a color: <c>{name: Rose, color: #d1495b}</c>.</summary>
+    private static Diagnostic BracketCutOff(
+        SyntaxError error,
+        int open,
+        char opening,
+        int line,
+        int sign
+    )
+    {
+        var lines = 0;
+        for (var other = 1; other <= error.Source.LineCount; other++)
+        {
+            lines += RemarkInBrackets(error.Source.Line(other), 0) >= 0 ? 1 : 0;
+        }
+
+        var text = error.Source.Line(line);
+        var rest = text.AsSpan(sign);
+        var end = rest.IndexOfAny(',', ']', '}');
+        var value = rest[..(end < 0 ? rest.Length : end)].TrimEnd(' ').ToString();
+        return Diagnostic
+            .Error(
+                "PP0125",
+                $"a # cuts off the rest of this line with its `{Closing(opening)}`",
+                new Span(error.Source.File, line, sign + 1, line, text.TrimEnd(' ').Length + 1),
+                "read as a remark",
+                "A # after a blank begins a remark. "
+                    + (lines > 1 ? $"{lines} lines of the file have one inside brackets. " : "")
+                    + NotRead,
+                $"put the value in quotation marks: \"{Excerpt.Of(value)}\""
+            )
+            .With(One(error, open), "opened here");
+    }
+
+    /// <summary>
+    /// Where a # without a blank after it makes a remark of the rest of a line inside brackets, their end among it; -1
+    /// where none does.
+    /// </summary>
+    private static int RemarkInBrackets(ReadOnlySpan<char> line, int from)
+    {
+        var depth = 0;
+        for (var i = from; i < line.Length; i++)
+        {
+            var startsWord = i == 0 || line[i - 1] is ' ' or '[' or '{' or ',';
+            switch (line[i])
+            {
+                case '"' or '\'' when startsWord:
+                    var close = line[(i + 1)..].IndexOf(line[i]);
+                    if (close < 0)
+                    {
+                        return -1;
+                    }
+
+                    i += close + 1;
+                    break;
+                case '#' when startsWord:
+                    return
+                        depth > 0
+                        && i + 1 < line.Length
+                        && line[i + 1] is not (' ' or '#')
+                        && line[i..].IndexOfAny(']', '}') > 0
+                        ? i
+                        : -1;
+                case '[' or '{' when startsWord:
+                    depth++;
+                    break;
+                case ']' or '}':
+                    depth--;
+                    break;
+            }
+        }
+
+        return -1;
     }
 
     private static char Closing(char opening) => opening == '[' ? ']' : '}';

@@ -80,6 +80,7 @@ internal static class SamplePattern
         new(
             ["straight", "on-point"],
             ["repeat", "checkerboard", "scatter"],
+            ["repeat"],
             ["square", "geese", "half-square"],
             ["stitch-and-flip", "four-at-a-time", "two-at-a-time"],
             ["sides-first", "top-first", "squares"]

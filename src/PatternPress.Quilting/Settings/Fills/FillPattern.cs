@@ -11,6 +11,9 @@ public abstract class FillPattern
     /// <summary>The word the source uses.</summary>
     public abstract string Keyword { get; }
 
+    /// <summary>Whether every line of what the designer writes counts: a drawing, not a list.</summary>
+    public virtual bool IsDrawn => false;
+
     /// <summary>
     /// Gives every place a coloring.
     /// </summary>

@@ -10,6 +10,8 @@ public sealed class Repeat : FillPattern
 
     public override string Keyword => "repeat";
 
+    public override bool IsDrawn => true;
+
     public override bool TrySpread(
         Fill fill,
         FillGrid grid,

@@ -10,6 +10,8 @@ public sealed class Rings : FillPattern
 
     public override string Keyword => "rings";
 
+    public override bool IsDrawn => true;
+
     public override bool TrySpread(
         Fill fill,
         FillGrid grid,

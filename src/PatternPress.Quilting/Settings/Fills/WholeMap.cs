@@ -10,6 +10,8 @@ public sealed class WholeMap : FillPattern
 
     public override string Keyword => "map";
 
+    public override bool IsDrawn => true;
+
     public override bool TrySpread(
         Fill fill,
         FillGrid grid,

@@ -12,6 +12,8 @@ public sealed class LengthTextTests
     [TestCase("12 1/2 in", "12 1/2")]
     [TestCase("12 1/2\"", "12 1/2")]
     [TestCase("12-1/2 in", "12 1/2")]
+    [TestCase("12 1/2''", "12 1/2")]
+    [TestCase("12 1/2 in.", "12 1/2")]
     [TestCase("⅞", "7/8")]
     [TestCase("1 yd", "36")]
     [TestCase("5/8 yd", "22 1/2")]
@@ -38,6 +40,11 @@ public sealed class LengthTextTests
         "\"99999999999999999999999999\" is not a number; write 12 1/2, 12½ or 12.5"
     )]
     [TestCase("1/1000000", "\"1/1000000\" is finer than any ruler")]
+    [TestCase("12 5/2", "\"12 5/2\" has a fraction of one or more after its whole number")]
+    [TestCase(
+        "5.333333333333333333333333333333333333333333333333",
+        "\"5.33333333333333333333333333333333333333…\" is not a number; write 12 1/2, 12½ or 12.5"
+    )]
     [TestCase("1/2/3", "\"1/2/3\" is not a number; write 12 1/2, 12½ or 12.5")]
     [TestCase("", "\"\" is not a measure")]
     public void What_is_no_measure_is_refused_in_words(string text, string expected)

@@ -45,6 +45,15 @@ public sealed class HostileFileTests
     }
 
     [Test]
+    public void No_break_spaces_that_indent_a_line_are_the_blanks_they_look_like()
+    {
+        var tree = SyntaxTree.Read("a.yaml", "quilt:\n\u00A0\u00A0fill: L1\u00A0L2\n");
+        tree.Diagnostics.ShouldBeEmpty();
+        var quilt = ((MapNode)tree.Root)["quilt"].ShouldBeOfType<MapNode>();
+        quilt["fill"].ShouldBeOfType<ScalarNode>().Value.ShouldBe("L1\u00A0L2");
+    }
+
+    [Test]
     public void Thirty_levels_are_allowed()
     {
         var text =
