@@ -32,7 +32,7 @@ internal static class Report
             {
                 string sizes = string.Join(", ", tables.Sizes.Select(s => s.Name));
                 terminal.Output.WriteLine(
-                    $"{compilation.Tree.Source.File}: good in {tables.Sizes.Length} sizes ({sizes})"
+                    $"{compilation.Tree.Source.File}: good in {tables.Sizes.Length} {(tables.Sizes.Length == 1 ? "size" : "sizes")} ({sizes})"
                 );
             }
         }

@@ -358,8 +358,8 @@ internal static class BlockReader
                 );
             }
         }
-        // With a unit misread or a part misspelt, "never used" would only be noise.
-        if (!whole || all.Contains(null))
+        // With a unit misread or not reached, or a part misspelt, "never used" would only be noise.
+        if (!whole || all.Contains(null) || !context.IsComplete)
         {
             return;
         }

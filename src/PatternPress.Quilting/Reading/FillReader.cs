@@ -160,7 +160,7 @@ internal static class FillReader
             {
                 return null;
             }
-            context.Report(
+            context.ReportFirst(
                 PP0213_UnknownColoring.Found(
                     name.Span,
                     name.Text,

@@ -36,7 +36,8 @@ internal static class MapRegions
                 (int columns, int down, int cells) = Flood(rows, taken, r, c);
                 if (!units.TryGetValue(letter, out UnitReader.Reading? unit))
                 {
-                    if (unknown.Add(letter))
+                    // In a file that breaks off, the unit may stand in the part that was not read.
+                    if (unknown.Add(letter) && context.IsComplete)
                     {
                         context.Report(
                             PP0202_LetterWithoutUnit.Found(

@@ -42,11 +42,15 @@ public static class PatternReader
     )
     {
         findings.AddRange(tree.Diagnostics);
-        findings.AddRange(ShapeChecker.Check(tree, PatternShape.Of(SourceVocabulary.Words)));
+        MapShape shape = PatternShape.Of(SourceVocabulary.Words);
+        findings.AddRange(ShapeChecker.Check(tree, shape));
         var sections = tree.Root as MapNode;
         var context = new ReadContext(findings)
         {
-            IsComplete = tree.IsComplete,
+            // What stands under a misspelt section is not known to be missing.
+            IsComplete =
+                tree.IsComplete
+                && sections?.Entries.All(e => shape.Find(e.Key.Value) is not null) != false,
             Pictures = pictures ?? NoPictureFiles.Instance,
             Named = (
                 Names(sections, "fabrics"),

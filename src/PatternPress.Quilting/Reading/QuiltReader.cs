@@ -155,7 +155,7 @@ internal static class QuiltReader
         }
         Length? width = context.Measure(map, "width", "sashing width");
         Sourced<string>? fabric = context.FabricName(map, "fabric", "the sashing");
-        Sourced<string>? cornerstones = context.FabricName(map, "cornerstones", "the cornerstones");
+        Sourced<string>? cornerstones = context.FabricName(map, "cornerstones", "a cornerstone");
         return width is { } w && fabric is { } f
             ? new SashingDesign(
                 w,
@@ -217,20 +217,16 @@ internal static class QuiltReader
         switch (quilt["triangles"])
         {
             case ScalarNode { IsEmpty: false } text:
-                return context.FabricName(text.Whole.Trim(), "the triangles") is { } fabric
+                return context.FabricName(text.Whole.Trim(), "a setting triangle") is { } fabric
                     ? new TriangleDesign(fabric, fabric, Length.Zero, text.Span)
                     : null;
             case MapNode map:
-                Sourced<string>? sides = context.FabricName(map, "fabric", "the triangles");
+                Sourced<string>? sides = context.FabricName(map, "fabric", "a setting triangle");
                 if (sides is null && unchanged["triangles"] is ScalarNode { IsEmpty: false } one)
                 {
-                    sides = context.FabricName(one.Whole.Trim(), "the triangles");
+                    sides = context.FabricName(one.Whole.Trim(), "a setting triangle");
                 }
-                Sourced<string>? corners = context.FabricName(
-                    map,
-                    "corners",
-                    "the corner triangles"
-                );
+                Sourced<string>? corners = context.FabricName(map, "corners", "a corner triangle");
                 Length? away = context.Measure(map, "float", "float", allowZero: true);
                 return sides is { } named
                     ? new TriangleDesign(named, corners ?? named, away ?? Length.Zero, map.Span)

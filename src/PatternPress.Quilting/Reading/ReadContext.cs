@@ -93,6 +93,15 @@ internal sealed class ReadContext(DiagnosticList findings)
         }
     }
 
+    /// <summary>Keeps a finding where it is met first: one name that is written in many places is one mistake.</summary>
+    public void ReportFirst(Diagnostic diagnostic)
+    {
+        if (_reported.Add((diagnostic.Code, Span.None, diagnostic.Title)))
+        {
+            findings.Add(diagnostic);
+        }
+    }
+
     /// <summary>The text of a key, or null where it is missing, empty or no text.</summary>
     public static ScalarNode? Text(MapNode? map, string key) =>
         map?[key] is ScalarNode { IsEmpty: false } scalar ? scalar : null;
@@ -211,7 +220,12 @@ internal sealed class ReadContext(DiagnosticList findings)
                 name.Span,
                 name.Text,
                 use,
-                Fabrics.Values.OrderBy(f => f.Order).Select(f => f.Key)
+                Fabrics.Values.OrderBy(f => f.Order).Select(f => f.Key),
+                Fabrics
+                    .Values.FirstOrDefault(f =>
+                        f.Name.Equals(name.Text, StringComparison.OrdinalIgnoreCase)
+                    )
+                    ?.Key
             )
         );
         return null;

@@ -82,19 +82,15 @@ public sealed class PP0307_CutBetweenRulerMarks : CheckingRule
     /// <summary>The side that is rounded most: exactly, and as cut.</summary>
     private static (Length Exactly, Length Cut) Off(Cut cut)
     {
-        // The length of a border or of a joined strip is measured on the quilt, not on the ruler.
-        bool lengthCounts =
-            !cut.WholeStrip
-            && cut.Purpose
-                is not (
-                    CutPurpose.Border
-                    or CutPurpose.SashingJoined
-                    or CutPurpose.Sashing { Kind: SashKind.Row or SashKind.Column }
-                );
-        return Worse(
-            (cut.Exactly.Height, cut.Height),
-            lengthCounts ? (cut.Exactly.Width, cut.Width) : default
-        );
+        (Length Exactly, Length Cut) across = (cut.Exactly.Width, cut.Width),
+            along = (cut.Exactly.Height, cut.Height);
+        // The length of a border is measured on the quilt and that of a strip of sashing is its block's, which has its own
+        // finding. Borders may be cut along the fabric: their length is the longer side.
+        bool isLong =
+            cut.Purpose is CutPurpose.Border or CutPurpose.SashingJoined or CutPurpose.Sashing;
+        return isLong ? (along.Exactly <= across.Exactly ? along : across)
+            : cut.WholeStrip ? along
+            : Worse(along, across);
     }
 
     private static bool IsOff(SizeMaking size, Cut cut, (Length Exactly, Length Cut) off)
