@@ -88,8 +88,14 @@ public static class Compiler
         {
             return WithoutNumbers(id, tree, house, pattern, [.. findings.ToDiagnostics()]);
         }
-        // The drawing is checked while it is worked out how to make it.
-        var making = new Aside<Making>(() => new Maker().Make(pattern, quilts));
+        // The drawing is checked while it is worked out how to make it; what was worked out is checked while it is tabulated.
+        Aside<PrintedTables>? tables = null;
+        Aside<Making> making = Aside.Start(() =>
+        {
+            Making made = new Maker().Make(pattern, quilts);
+            tables = made.Problems.IsEmpty ? Aside.Start(() => Tabulator.Tabulate(made)) : null;
+            return made;
+        });
         findings.AddRange(
             RuleCatalog.Check(new RuleContext(pattern, quilts, making.Value, tree.Source))
         );
@@ -107,7 +113,7 @@ public static class Compiler
             ? result
             : result with
             {
-                Tables = Tabulator.Tabulate(making.Value()),
+                Tables = tables?.Value() ?? Tabulator.Tabulate(making.Value()),
             };
     }
 

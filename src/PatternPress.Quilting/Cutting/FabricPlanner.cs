@@ -36,67 +36,101 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
                 new SearchEffort(Math.Min(SearchEffort.Brief.Steps, effort.Steps))
             );
         }
-        Rational grid = GridOf(list.Cuts);
-        (CutProblem problem, List<Kind> kinds) = OnGrid(list, grid);
-        var search = new Search(
-            problem,
-            units => YardageOf(new(grid * units), house),
-            effort,
-            _planned
-        );
-        if (search.Faults is { IsEmpty: false } faults)
-        {
-            return new FabricPlanning.Refused(Told(faults, kinds, list));
-        }
-        // Strips of one piece each are easiest to follow: they are cut wherever mixing would not buy less.
-        Layout layout;
-        if (search.Apart(search.Least) is { } apart)
-        {
-            layout = apart;
-        }
-        else
-        {
-            layout = search.Best(CutStyle.Plain);
-            layout = search.Apart(search.Bought(layout)) is { } easier
-                ? easier with
-                {
-                    LowerBound = layout.LowerBound,
-                }
-                : layout;
-        }
-        FabricPlan plan = Finish(layout, kinds, list, grid);
-        if (
-            house.Plan == PlanStyle.Thrifty
-            && plan.Yardage.ToBuy - search.Least.ToBuy >= house.ThriftyGain
-        )
-        {
-            FabricPlan mixed = Finish(search.Best(CutStyle.Thrifty), kinds, list, grid);
-            if (plan.Yardage.ToBuy - mixed.Yardage.ToBuy >= house.ThriftyGain)
-            {
-                plan = mixed;
-            }
-        }
-        return new FabricPlanning.Planned(plan);
+        var ground = Ground.Of(list);
+        var search = new Search(ground, effort, _planned);
+        return search.Faults is { IsEmpty: false } faults
+            ? new FabricPlanning.Refused(Told(faults, ground.Kinds, list))
+            : new FabricPlanning.Planned(Finish(Chosen(search, list.House), ground, list));
     }
 
-    public bool MayTakeLess(CuttingList list, Yardage than)
+    public bool TakesLess(CuttingList list, CuttingList than)
     {
-        if (!CutSizeFaults(list).IsEmpty)
+        if (list.Panel is not null || than.Panel is not null)
+        {
+            return Plan(list) is FabricPlanning.Planned one
+                && (
+                    Plan(than) is not FabricPlanning.Planned another
+                    || one.Plan.Yardage.ToBuy < another.Plan.Yardage.ToBuy
+                );
+        }
+        if (SearchOf(list) is not { } search)
+        {
+            return false;
+        }
+        if (SearchOf(than) is not { } other)
         {
             return true;
         }
-        Rational grid = GridOf(list.Cuts);
-        (CutProblem problem, _) = OnGrid(list, grid);
-        return !CutLimits.Check(problem).IsEmpty
-            || YardageOf(new(grid * problem.EasyBound), list.House).ToBuy < than.ToBuy;
+        Yardage bought = other.Bought(Chosen(other, than.House));
+        if (search.Least.ToBuy >= bought.ToBuy)
+        {
+            return false;
+        }
+        // Where strips may be mixed for a gain, how much the plain plan takes has its say too.
+        Layout layout =
+            list.House.Plan == PlanStyle.Thrifty
+                ? Chosen(search, list.House)
+                : Chosen(search, list.House, least => least.ToBuy >= bought.ToBuy);
+        return search.Bought(layout).ToBuy < bought.ToBuy;
     }
 
-    private static (CutProblem Problem, List<Kind> Kinds) OnGrid(CuttingList list, Rational grid)
+    private Search? SearchOf(CuttingList list)
     {
-        // Pieces are multiples of the grid, so what is left of the width below one grid step is of no use anyway.
-        long stock = Math.Max(0, (list.StripLength.Inches / grid).Floor());
-        List<Kind> kinds = KindsOf(list, grid, stock);
-        return (new CutProblem(stock, [.. kinds.Select(kind => kind.Piece)]), kinds);
+        if (!CutSizeFaults(list).IsEmpty)
+        {
+            return null;
+        }
+        var search = new Search(Ground.Of(list), effort, _planned);
+        return search.Faults.IsEmpty ? search : null;
+    }
+
+    /// <param name="enough">Where this is said of the least a plan may take, it is looked no further for a shorter one.</param>
+    private static Layout Chosen(Search search, House house, Func<Yardage, bool>? enough = null)
+    {
+        // Strips of one piece each are easiest to follow: they are cut wherever mixing would not buy less.
+        if (search.Apart(search.Least) is { } apart)
+        {
+            return apart;
+        }
+        Layout layout = search.Best(CutStyle.Plain, enough);
+        layout = search.Apart(search.Bought(layout)) is { } easier
+            ? easier with
+            {
+                LowerBound = layout.LowerBound,
+            }
+            : layout;
+        if (
+            house.Plan == PlanStyle.Thrifty
+            && search.Bought(layout).ToBuy - search.Least.ToBuy >= house.ThriftyGain
+        )
+        {
+            Layout mixed = search.Best(CutStyle.Thrifty, enough);
+            if (search.Bought(layout).ToBuy - search.Bought(mixed).ToBuy >= house.ThriftyGain)
+            {
+                return mixed;
+            }
+        }
+        return layout;
+    }
+
+    /// <summary>A list on its grid of whole numbers.</summary>
+    private sealed record Ground(House House, Rational Grid, CutProblem Problem, List<Kind> Kinds)
+    {
+        public static Ground Of(CuttingList list)
+        {
+            Rational grid = GridOf(list.Cuts);
+            // Pieces are multiples of the grid, so what is left of the width below one grid step is of no use anyway.
+            long stock = Math.Max(0, (list.StripLength.Inches / grid).Floor());
+            List<Kind> kinds = KindsOf(list, grid, stock);
+            return new(
+                list.House,
+                grid,
+                new CutProblem(stock, [.. kinds.Select(kind => kind.Piece)]),
+                kinds
+            );
+        }
+
+        public Yardage Yardage(long units) => YardageOf(new(Grid * units), House);
     }
 
     /// <summary>Strips of the fabric and of what is left beside long pieces.</summary>
@@ -109,57 +143,63 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
     /// <param name="Beside">Index of the strip of long pieces beside which it is cut.</param>
     private sealed record LaidStrip(Strip Strip, long Room, int? Beside);
 
-    private sealed class Search(
-        CutProblem problem,
-        Func<long, Yardage> yardage,
-        SearchEffort effort,
-        PlannedLists planned
-    )
+    private sealed class Search(Ground ground, SearchEffort effort, PlannedLists planned)
     {
         /// <summary>More strips of long pieces are not looked at one by one.</summary>
         private const int MostSections = 6;
 
-        public ImmutableArray<CutFault> Faults { get; } = CutLimits.Check(problem);
+        private readonly CutProblem problem = ground.Problem;
+        private long? _easyBound;
+        private ImmutableArray<Strip>? _flat;
+        private ImmutableArray<Strip>? _apart;
+
+        public ImmutableArray<CutFault> Faults { get; } = CutLimits.Check(ground.Problem);
+
+        private long EasyBound => _easyBound ??= problem.EasyBound;
 
         /// <summary>No plan of any style takes less.</summary>
-        public Yardage Least => yardage(problem.EasyBound);
+        public Yardage Least => ground.Yardage(EasyBound);
 
-        public Yardage Bought(Layout layout) => yardage(layout.Total);
+        public Yardage Bought(Layout layout) => ground.Yardage(layout.Total);
 
         /// <summary>Strips of one kind of piece each; null where they would buy more than so much.</summary>
         public Layout? Apart(Yardage most) =>
-            Apart(StripsApart.Flat(problem), most) ?? Apart(StripsApart.Least(problem), most);
+            Apart(_flat ??= StripsApart.Flat(problem), most)
+            ?? Apart(_apart ??= StripsApart.Least(problem), most);
 
-        private Layout? Apart(ImmutableArray<Strip> strips, Yardage most)
-        {
-            var layout = new Layout(
-                CutStyle.Plain,
-                [.. strips.Select(strip => new LaidStrip(strip, problem.Width, null))],
-                problem.EasyBound
-            );
-            return Bought(layout).ToBuy <= most.ToBuy ? layout : null;
-        }
+        private Layout? Apart(ImmutableArray<Strip> strips, Yardage most) =>
+            ground.Yardage(strips.Sum(strip => strip.Total)).ToBuy <= most.ToBuy
+                ? new Layout(
+                    CutStyle.Plain,
+                    [.. strips.Select(strip => new LaidStrip(strip, problem.Width, null))],
+                    EasyBound
+                )
+                : null;
 
-        public Layout Best(CutStyle style)
+        public Layout Best(CutStyle style, Func<Yardage, bool>? enough)
         {
-            StripPlan whole = Plan(problem, style);
-            var across = new Layout(
-                style,
-                [.. whole.Strips.Select(strip => new LaidStrip(strip, problem.Width, null))],
-                whole.LowerBound
-            );
-            return BesideLongPieces(style) is not { } beside ? across
-                : beside.Total < across.Total
-                    ? beside with
-                    {
-                        LowerBound = Math.Min(beside.LowerBound, across.LowerBound),
-                    }
-                : across with { LowerBound = Math.Min(beside.LowerBound, across.LowerBound) };
+            Layout? beside = BesideLongPieces(style, enough);
+            if (beside is not null && LevelBound.Of(problem) > beside.Total)
+            {
+                return beside;
+            }
+            StripPlan whole = Plan(problem, style, 0, enough);
+            long least = Math.Min(whole.LowerBound, beside?.LowerBound ?? long.MaxValue);
+            return beside?.Total < whole.Total
+                ? beside with
+                {
+                    LowerBound = least,
+                }
+                : new Layout(
+                    style,
+                    [.. whole.Strips.Select(strip => new LaidStrip(strip, problem.Width, null))],
+                    least
+                );
         }
 
         /// <summary>Pieces longer than the fabric is wide are cut first, side by side along the fabric; what is left beside
         /// them is cut into short strips before more of the fabric is.</summary>
-        private Layout? BesideLongPieces(CutStyle style)
+        private Layout? BesideLongPieces(CutStyle style, Func<Yardage, bool>? enough)
         {
             ImmutableArray<CutPiece> longs =
             [
@@ -170,7 +210,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             {
                 return null;
             }
-            StripPlan sections = Plan(problem with { Pieces = longs }, CutStyle.Thrifty);
+            StripPlan sections = Plan(problem with { Pieces = longs }, CutStyle.Thrifty, 0, null);
             if (sections.StripCount > MostSections)
             {
                 return null;
@@ -192,7 +232,9 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
                         )),
                     ],
                 },
-                style
+                style,
+                sections.Total,
+                enough
             );
             var strips = each.Select(strip => new LaidStrip(strip, problem.Width, null))
                 .Concat(
@@ -205,15 +247,24 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             return new Layout(style, [.. strips], sections.LowerBound + rest.LowerBound);
         }
 
-        private StripPlan Plan(CutProblem part, CutStyle style)
+        /// <param name="besides">What else is cut from the fabric, grid units.</param>
+        private StripPlan Plan(
+            CutProblem part,
+            CutStyle style,
+            long besides,
+            Func<Yardage, bool>? enough
+        )
         {
+            bool Settled(long least) => enough!(ground.Yardage(besides + least));
+            Func<long, bool>? settled = enough is null ? null : Settled;
             var brief = new SearchEffort(Math.Min(SearchEffort.Brief.Steps, effort.Steps));
-            StripPlan first = planned.Plan(part, style, brief);
+            StripPlan first = planned.Plan(part, style, brief, settled);
             return
                 !first.Proved
                 && effort.Steps > brief.Steps
-                && yardage(first.LowerBound).ToBuy < yardage(first.Total).ToBuy
-                ? planned.Plan(part, style, effort)
+                && ground.Yardage(first.LowerBound).ToBuy < ground.Yardage(first.Total).ToBuy
+                && settled?.Invoke(first.LowerBound) != true
+                ? planned.Plan(part, style, effort, settled)
                 : first;
         }
     }
@@ -245,23 +296,13 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         Rational grid = Rational.Zero;
         foreach (Cut cut in cuts)
         {
-            grid = CommonMeasure(grid, cut.Height.Inches.One);
+            grid = grid.CommonMeasure(cut.Height.Inches.One);
             if (!cut.WholeStrip)
             {
-                grid = CommonMeasure(grid, cut.Width.Inches.One);
+                grid = grid.CommonMeasure(cut.Width.Inches.One);
             }
         }
         return grid.Sign > 0 ? grid : Rational.One;
-    }
-
-    // Euclid's algorithm on fractions: the largest length that measures both.
-    private static Rational CommonMeasure(Rational a, Rational b)
-    {
-        while (b.Sign != 0)
-        {
-            (a, b) = (b, a - (b * (a / b).Floor()));
-        }
-        return a;
     }
 
     /// <param name="stock">Length of a whole strip of fabric by the yard, grid units.</param>
@@ -353,14 +394,9 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         return problems.ToImmutable();
     }
 
-    private static FabricPlan Finish(
-        Layout layout,
-        List<Kind> kinds,
-        CuttingList list,
-        Rational grid
-    )
+    private static FabricPlan Finish(Layout layout, Ground ground, CuttingList list)
     {
-        Length Long(long units) => new(grid * units);
+        Length Long(long units) => new(ground.Grid * units);
         var strips = ImmutableArray.CreateBuilder<PlannedStrip>(layout.Strips.Length);
         foreach ((LaidStrip laid, int? beside) in InCuttingOrder(layout))
         {
@@ -368,7 +404,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             var segments = ImmutableArray.CreateBuilder<PlannedSegment>(strip.Segments.Length);
             foreach (StripSegment segment in strip.Segments)
             {
-                ImmutableArray<Cut> cuts = kinds[segment.PieceId].Cuts;
+                ImmutableArray<Cut> cuts = ground.Kinds[segment.PieceId].Cuts;
                 bool whole = cuts[0].WholeStrip;
                 Length width = whole ? list.StripLength : Long(segment.Width);
                 segments.Add(

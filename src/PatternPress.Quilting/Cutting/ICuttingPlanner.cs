@@ -10,9 +10,13 @@ public interface ICuttingPlanner
 {
     FabricPlanning Plan(CuttingList list);
 
-    /// <summary>Whether a plan that takes less than this is not out of the question. Quick; a planner that cannot tell says
-    /// yes.</summary>
-    bool MayTakeLess(CuttingList list, Yardage than) => true;
+    /// <summary>Whether less is bought for one list than for the other, or only that one can be planned at all.</summary>
+    bool TakesLess(CuttingList list, CuttingList than) =>
+        Plan(list) is FabricPlanning.Planned planned
+        && (
+            Plan(than) is not FabricPlanning.Planned other
+            || planned.Plan.Yardage.ToBuy < other.Plan.Yardage.ToBuy
+        );
 }
 
 /// <summary>Everything one size cuts from one fabric.</summary>

@@ -319,15 +319,7 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
                 }
                 var along = new CutDrafts(pattern, quilts);
                 _ = BorderCuts.Gather(quilt, size, along, new HashSet<string> { fabric }).Count();
-                CuttingList lengthwise = ListWith(along);
-                Yardage? across = planner.Plan(ListWith(joined)) is FabricPlanning.Planned inStrips
-                    ? inStrips.Plan.Yardage
-                    : null;
-                if (
-                    (across is not { } most || planner.MayTakeLess(lengthwise, most))
-                    && planner.Plan(lengthwise) is FabricPlanning.Planned inOneLength
-                    && (across is null || inOneLength.Plan.Yardage.ToBuy < across.Value.ToBuy)
-                )
+                if (planner.TakesLess(ListWith(along), than: ListWith(joined)))
                 {
                     fabrics.Add(fabric);
                 }

@@ -5,25 +5,41 @@ namespace PatternPress.Quilting.Cutting;
 /// <summary>Plans of strips, each list planned once however often it is asked for.</summary>
 internal sealed class PlannedLists
 {
-    private readonly Dictionary<Question, StripPlan> _plans = new(new SameQuestion());
+    private readonly Dictionary<Question, (StripPlan Plan, bool Whole)> _plans = new(
+        new SameQuestion()
+    );
 
     private sealed record Question(CutProblem Problem, CutStyle Style, SearchEffort Effort);
 
     /// <param name="problem">Without faults.</param>
-    public StripPlan Plan(CutProblem problem, CutStyle style, SearchEffort effort)
+    /// <param name="settled">Where this is said of the least total, a shorter plan is looked for no further.</param>
+    public StripPlan Plan(
+        CutProblem problem,
+        CutStyle style,
+        SearchEffort effort,
+        Func<long, bool>? settled
+    )
     {
         var question = new Question(problem, style, effort);
         lock (_plans)
         {
-            if (_plans.TryGetValue(question, out StripPlan? known))
+            if (
+                _plans.TryGetValue(question, out (StripPlan Plan, bool Whole) known)
+                && (known.Whole || settled?.Invoke(known.Plan.LowerBound) == true)
+            )
             {
-                return known;
+                return known.Plan;
             }
         }
-        StripPlan plan = ((CutResult.Planned)StripPlanner.Plan(problem, style, effort)).Plan;
+        StripPlan plan = (
+            (CutResult.Planned)StripPlanner.Plan(problem, style, effort, settled)
+        ).Plan;
         lock (_plans)
         {
-            _plans[question] = plan;
+            _plans[question] = (
+                plan,
+                plan.Proved || settled?.Invoke(plan.LowerBound) is null or false
+            );
         }
         return plan;
     }

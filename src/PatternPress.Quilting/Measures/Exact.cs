@@ -104,6 +104,17 @@ public readonly struct Exact : IEquatable<Exact>, IComparable<Exact>
 
     public static Exact operator /(Exact a, Rational b) => a * (1 / b);
 
+    /// <summary>The largest fraction of which all parts of both numbers are whole multiples; 0 if both are 0.</summary>
+    public Rational CommonMeasure(Exact other) => Content().CommonMeasure(other.Content());
+
+    private Rational Content() =>
+        _roots is null
+            ? One.Abs()
+            : One.Abs()
+                .CommonMeasure(Root2.Abs())
+                .CommonMeasure(Root3.Abs())
+                .CommonMeasure(Root6.Abs());
+
     public static bool operator ==(Exact a, Exact b) => a.Equals(b);
 
     public static bool operator !=(Exact a, Exact b) => !a.Equals(b);

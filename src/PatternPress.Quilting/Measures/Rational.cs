@@ -102,6 +102,21 @@ public readonly struct Rational : IEquatable<Rational>, IComparable<Rational>
 
     public Rational Abs() => Numerator < 0 ? -this : this;
 
+    /// <summary>The largest fraction of which both are whole multiples; of 0 and a number, the number without its sign.</summary>
+    public Rational CommonMeasure(Rational other)
+    {
+        long parts = checked(
+            Denominator / GreatestCommonDivisor(Denominator, other.Denominator) * other.Denominator
+        );
+        return new(
+            GreatestCommonDivisor(
+                Math.Abs(checked(Numerator * (parts / Denominator))),
+                Math.Abs(checked(other.Numerator * (parts / other.Denominator)))
+            ),
+            parts
+        );
+    }
+
     public int CompareTo(Rational other) =>
         _denominatorLessOne == other._denominatorLessOne ? Numerator.CompareTo(other.Numerator)
         : AreSmall(this, other)

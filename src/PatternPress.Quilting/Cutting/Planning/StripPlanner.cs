@@ -10,7 +10,13 @@ public static class StripPlanner
 
     /// <summary>Two-stage plans: strips across the whole width, cut into pieces, a shorter piece trimmed. The search
     /// ends when a plan's total equals the lower bound or the effort is spent; the plan says which.</summary>
-    public static CutResult Plan(CutProblem problem, CutStyle style, SearchEffort effort)
+    /// <param name="settled">Ends the search, too, where it is said of the lower bound.</param>
+    public static CutResult Plan(
+        CutProblem problem,
+        CutStyle style,
+        SearchEffort effort,
+        Func<long, bool>? settled = null
+    )
     {
         var faults = CutLimits.Check(problem);
         if (!faults.IsEmpty)
@@ -24,7 +30,7 @@ public static class StripPlanner
             var byHand = StripWriter.Write(model, GreedyFill.Of(model, model.Everything));
             return new CutResult.Planned(new(style, problem.Width, byHand, model.QuickBound, 0));
         }
-        var search = new StripSearch(model, effort.Steps);
+        var search = new StripSearch(model, effort.Steps, settled);
         search.Run();
         var fewer = new FewerLayouts(model, search.Best, effort.Steps / 50);
         var strips = StripWriter.Write(model, fewer.Find());

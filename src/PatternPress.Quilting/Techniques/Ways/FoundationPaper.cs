@@ -85,7 +85,10 @@ public sealed class FoundationPaper : Technique
             return (house.Ruler.Up(bounds.Width + more), house.Ruler.Up(bounds.Height + more));
         }
         Point way = seam.To - seam.From;
-        return (Extent(way.X.Inches, way.Y.Inches), Extent(-way.Y.Inches, way.X.Inches));
+        // Only the direction counts: in its lowest terms the products below stay small.
+        Rational part = way.X.Inches.CommonMeasure(way.Y.Inches);
+        (Exact right, Exact down) = (way.X.Inches / part, way.Y.Inches / part);
+        return (Extent(right, down), Extent(-down, right));
 
         // How far the piece reaches along a direction, times the direction's length.
         Length Extent(Exact x, Exact y)

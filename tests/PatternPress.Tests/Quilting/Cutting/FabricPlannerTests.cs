@@ -1,3 +1,4 @@
+using CsCheck;
 using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
@@ -324,6 +325,54 @@ public sealed class FabricPlannerTests
         along.StripsLength.ShouldBe(Written.Inches("129 1/2"));
         along.Yardage.ToBuy.ShouldBeLessThan(joined.Yardage.ToBuy);
     }
+
+    [Test]
+    public void Which_list_takes_less_is_told_as_if_both_were_planned()
+    {
+        Gen<Cut> cut = Gen.Select(Gen.Int[4, 200], Gen.Int[4, 60], Gen.Int[1, 30], Gen.Bool)
+            .Select(
+                (width, height, count, turnable) =>
+                    Pieces("A1", $"{width}/4", $"{height}/4", count, turnable)
+            );
+        Gen<House> house = Gen.OneOf(
+            House.Default,
+            House.Default with
+            {
+                Plan = PlanStyle.Thrifty,
+            },
+            Bare
+        );
+        Gen.Select(cut.Array[1, 6], cut.Array[1, 6], house)
+            .Sample(
+                (one, other, of) =>
+                {
+                    CuttingList first = List("40", of, one),
+                        second = List("40", of, other);
+                    // What is long in one list is mostly joined from strips in the other.
+                    ICuttingPlanner told = new FabricPlanner();
+                    told.TakesLess(first, second)
+                        .ShouldBe(
+                            Bought(first) is { } least
+                                && (Bought(second) is not { } most || least < most)
+                        );
+                    // What was found for the question does not stand in for the plan.
+                    (
+                        told.Plan(first) is FabricPlanning.Planned plan
+                            ? plan.Plan.Yardage.ToBuy
+                            : null as Length?
+                    ).ShouldBe(Bought(first));
+                },
+                iter: 200
+            );
+
+        static Length? Bought(CuttingList list) =>
+            new FabricPlanner().Plan(list) is FabricPlanning.Planned planned
+                ? planned.Plan.Yardage.ToBuy
+                : null;
+    }
+
+    private static CuttingList List(string usable, House house, params Cut[] cuts) =>
+        new("A", FabricUse.Top, Written.Inches(usable), house, [.. cuts]);
 
     [Test]
     public void A_thrifty_plan_is_taken_only_for_its_gain()

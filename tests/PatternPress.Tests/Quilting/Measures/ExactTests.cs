@@ -41,6 +41,37 @@ public sealed class ExactTests
                 iter: 3000
             );
 
+    [Test]
+    public void Common_measure_is_the_largest_that_measures_both() =>
+        Gen.Select(_rational, _rational)
+            .Where((a, b) => a.Sign != 0 || b.Sign != 0)
+            .Sample(
+                (a, b) =>
+                {
+                    Rational common = a.CommonMeasure(b);
+                    common.Sign.ShouldBe(1);
+                    (Rational times, Rational others) = (a / common, b / common);
+                    times.IsWhole.ShouldBeTrue();
+                    others.IsWhole.ShouldBeTrue();
+                    System
+                        .Numerics.BigInteger.GreatestCommonDivisor(
+                            times.Numerator,
+                            others.Numerator
+                        )
+                        .ShouldBe(1);
+                },
+                iter: 1000
+            );
+
+    [Test]
+    public void Common_measure_counts_the_roots()
+    {
+        Exact a = new(new Rational(3, 4), new Rational(9, 8)),
+            b = new(new Rational(-15, 2));
+        a.CommonMeasure(b).ShouldBe(new Rational(3, 8));
+        b.CommonMeasure(Exact.Zero).ShouldBe(new Rational(15, 2));
+    }
+
     // 1393/985 and 3363/2378 are neighbouring convergents of √2; 1/10 000 000 apart, on different sides.
     [Test]
     public void Near_misses_of_a_root_fall_on_the_right_side()

@@ -52,6 +52,29 @@ public class FoundationTests
         .List[1, 5]
         .Select(Random);
 
+    [TestCase(1)]
+    [TestCase(2)]
+    [TestCase(3)]
+    [TestCase(8)]
+    public void Rectangles_of_any_metric_size_can_be_computed(int parts)
+    {
+        for (int n = 1; n <= 96; n++)
+        {
+            var cell = Length.FromCentimetres(new Rational(n, parts));
+            UnitForm form = Written.Draw("foundation spire, a b", cell * 2, cell * 3).Form;
+            for (int patch = 0; patch < form.Patches.Length; patch++)
+            {
+                (Length along, Length across) = FoundationPaper.Rectangle(
+                    form,
+                    patch,
+                    Recipes.Metric
+                );
+                along.Sign.ShouldBePositive();
+                across.Sign.ShouldBePositive();
+            }
+        }
+    }
+
     private static UnitForm? FormOf(FoundationDesign foundation, Length width, Length height)
     {
         UnitDesign design = Written.Design("foundation spire, a b") with

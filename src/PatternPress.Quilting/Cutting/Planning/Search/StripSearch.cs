@@ -14,6 +14,7 @@ internal sealed class StripSearch
 
     private readonly StripModel model;
     private readonly long budget;
+    private readonly Func<long, bool>? settled;
     private readonly Totals totals;
 
     // Most lists are settled without it.
@@ -37,10 +38,12 @@ internal sealed class StripSearch
     /// <summary>How a node came about: the branch, how far it moved the tally, and the fractional total before.</summary>
     private sealed record Origin(Tally Tally, bool Up, double Moved, double Total);
 
-    public StripSearch(StripModel model, long budget)
+    /// <param name="settled">Where this is said of the lower bound, the search ends.</param>
+    public StripSearch(StripModel model, long budget, Func<long, bool>? settled = null)
     {
         this.model = model;
         this.budget = budget;
+        this.settled = settled;
         Best = GreedyFill.Of(model, model.Everything);
         Upper = Best.Sum(strip => strip.Times * strip.Pattern.Cost);
         totals = new Totals(model, Upper);
@@ -61,7 +64,7 @@ internal sealed class StripSearch
         // Often what can be told without solving anything shows that the quick plan is the shortest.
         Push(new(model.Everything, totals.Next(model.QuickBound), 0, null));
         Explore(FirstNodes);
-        if (open.Count > 0 && Lower < Upper && Work < budget)
+        if (open.Count > 0 && Lower < Upper && Work < budget && settled?.Invoke(Lower) != true)
         {
             // Hard to close: worth the work of tightening the relaxation and beginning again.
             var root = Tightened();
@@ -78,7 +81,7 @@ internal sealed class StripSearch
         for (var count = 0; count < most && open.TryPeek(out var node, out var key); count++)
         {
             Lower = Math.Min(Upper, Math.Max(Lower, key.Bound));
-            if (Lower >= Upper || Work > budget)
+            if (Lower >= Upper || Work > budget || settled?.Invoke(Lower) == true)
                 return;
             open.Dequeue();
             Expand(node);
@@ -129,6 +132,12 @@ internal sealed class StripSearch
         if (relaxed.Outcome == Relaxed.Kind.Failed)
         {
             abandoned = Math.Min(abandoned, bound);
+            return;
+        }
+        if (open.Count == 0 && settled?.Invoke(Math.Min(Upper, bound)) == true)
+        {
+            // All that is left of the search, and already more than is asked about.
+            Push(node with { Bound = bound });
             return;
         }
         if (node.Origin is { Tally: Tally.Taller taller } origin)
