@@ -78,12 +78,15 @@ public static class Compiler
     )
     {
         BlockSet blocks = QuiltResolver.ResolveBlocks(pattern, findings);
-        ImmutableArray<Quilt> quilts =
-        [
-            .. pattern
-                .Sizes.Select(size => QuiltResolver.Resolve(pattern, size, blocks, findings))
-                .OfType<Quilt>(),
-        ];
+        var resolved = ImmutableArray.CreateBuilder<Quilt>(pattern.Sizes.Length);
+        foreach (SizeDesign size in pattern.Sizes)
+        {
+            if (QuiltResolver.Resolve(pattern, size, blocks, findings) is { } quilt)
+            {
+                resolved.Add(quilt);
+            }
+        }
+        ImmutableArray<Quilt> quilts = resolved.ToImmutable();
         if (quilts.IsEmpty)
         {
             return WithoutNumbers(id, tree, house, pattern, [.. findings.ToDiagnostics()]);

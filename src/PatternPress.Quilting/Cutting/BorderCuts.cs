@@ -65,20 +65,21 @@ internal static class BorderCuts
     public static IEnumerable<BorderRun> Runs(Border border)
     {
         List<Length> widths = [.. border.Widths.Different()];
-        return border
-            .Pieces.GroupBy(p =>
-                (Part: PartOf(p.Side, border.Widths), p.Fabric, p.Place.Width, p.Place.Height)
-            )
-            .Select(g => new BorderRun(
-                g.Key.Part,
-                g.Key.Fabric,
-                g.Key.Width,
-                g.Key.Height,
-                g.Count(),
-                g.Key.Part == BorderPart.Corners
-                    ? 1
-                    : widths.IndexOf(IsLevel(g.Key.Part) ? g.Key.Height : g.Key.Width) + 1
-            ));
+        IEnumerable<
+            IGrouping<(BorderPart Part, string Fabric, Length Width, Length Height), BorderPiece>
+        > alike = border.Pieces.ToLookup(p =>
+            (PartOf(p.Side, border.Widths), p.Fabric, p.Place.Width, p.Place.Height)
+        );
+        return alike.Select(g => new BorderRun(
+            g.Key.Part,
+            g.Key.Fabric,
+            g.Key.Width,
+            g.Key.Height,
+            g.Count(),
+            g.Key.Part == BorderPart.Corners
+                ? 1
+                : widths.IndexOf(IsLevel(g.Key.Part) ? g.Key.Height : g.Key.Width) + 1
+        ));
     }
 
     /// <summary>Which part of a border a side belongs to: opposite sides of one width are one part.</summary>

@@ -113,11 +113,15 @@ internal sealed class CutDrafts(Pattern pattern, ImmutableArray<Quilt> quilts)
             string stem = char.IsDigit(fabric.Key[^1]) ? fabric.Key + "-" : fabric.Key;
             int number = 0;
             foreach (
-                CutDraft draft in fabric
-                    .OrderBy(draft => draft.Use)
-                    .ThenByDescending(StripHeight)
-                    .ThenByDescending(draft => draft.WholeStrip)
-                    .ThenByDescending(PieceLength)
+                CutDraft draft in fabric.Sorted(
+                    (a, b) =>
+                    {
+                        int order = (int)a.Use - (int)b.Use;
+                        order = order != 0 ? order : StripHeight(b).CompareTo(StripHeight(a));
+                        order = order != 0 ? order : b.WholeStrip.CompareTo(a.WholeStrip);
+                        return order != 0 ? order : PieceLength(b).CompareTo(PieceLength(a));
+                    }
+                )
             )
             {
                 draft.Number = ++number;

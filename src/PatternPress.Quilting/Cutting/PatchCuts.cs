@@ -55,8 +55,13 @@ internal static class PatchCuts
         SixtyDegrees.Nested(run.Kind, run.Height, house.Seam);
 
     /// <summary>Pieces alike in kind and fabric.</summary>
-    public static IEnumerable<PatchRun> Runs(Quilt quilt) =>
-        quilt
+    public static IEnumerable<PatchRun> Runs(Quilt quilt)
+    {
+        if (!quilt.Pieces.Any(piece => piece.IsPatch))
+        {
+            return [];
+        }
+        return quilt
             .Pieces.Where(piece => piece.IsPatch)
             .GroupBy(piece => (piece.Kind, piece.Reversed, piece.Fabric, piece.Edge))
             .OrderBy(g => g.Key.Kind)
@@ -69,6 +74,7 @@ internal static class PatchCuts
                 g.Key.Edge,
                 g.Count()
             ));
+    }
 }
 
 /// <summary>Pieces of a one-patch quilt that are alike.</summary>

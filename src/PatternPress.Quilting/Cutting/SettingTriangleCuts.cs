@@ -39,6 +39,10 @@ internal static class SettingTriangleCuts
             var key = (piece.Kind, piece.Fabric, piece.Edge);
             counts[key] = counts.GetValueOrDefault(key) + 1;
         }
+        if (counts.Count == 0)
+        {
+            yield break;
+        }
         (SettingPieceKind, string)? last = null;
         int number = 0;
         foreach (

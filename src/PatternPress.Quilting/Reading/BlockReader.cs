@@ -286,9 +286,14 @@ internal static class BlockReader
         ReadContext context
     )
     {
-        var drawn = rows.SelectMany(row => row)
-            .Select(cell => cell.Text)
-            .ToHashSet(StringComparer.Ordinal);
+        var drawn = new HashSet<string>(StringComparer.Ordinal);
+        foreach (ImmutableArray<Slice> row in rows)
+        {
+            foreach (Slice cell in row)
+            {
+                drawn.Add(cell.Text);
+            }
+        }
         foreach (ScalarNode letter in units.Letters)
         {
             if (!drawn.Contains(letter.Value))
@@ -310,8 +315,12 @@ internal static class BlockReader
         foreach (
             UnitDesign? unit in units
                 .Select(u => u?.Design)
-                .OrderBy(u => u?.Span.StartLine ?? 0)
-                .ThenBy(u => u?.Span.StartColumn ?? 0)
+                .Sorted(
+                    (a, b) =>
+                        (a?.Span.StartLine ?? 0, a?.Span.StartColumn ?? 0).CompareTo(
+                            (b?.Span.StartLine ?? 0, b?.Span.StartColumn ?? 0)
+                        )
+                )
         )
         {
             if (unit is null)

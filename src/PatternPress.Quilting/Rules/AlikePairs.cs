@@ -1,4 +1,5 @@
 using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Rules.Neighbors;
 
 namespace PatternPress.Quilting.Rules;
 
@@ -12,16 +13,23 @@ internal static class AlikePairs
     )
     {
         Dictionary<string, Fabric> fabrics = context.Pattern.Fabrics.ToDictionary(f => f.Key);
-        return
-        [
-            .. context
-                .Neighbors.SelectMany(size => size.Pairs)
-                .Select(pair => (First: fabrics[pair.First], Second: fabrics[pair.Second]))
-                .Distinct()
-                .Where(pair => alike(pair.First.Color, pair.Second.Color))
-                .OrderBy(pair => pair.First.Order)
-                .ThenBy(pair => pair.Second.Order),
-        ];
+        var seen = new HashSet<(string, string)>();
+        var pairs = new List<(Fabric First, Fabric Second)>();
+        foreach (SizeNeighbors size in context.Neighbors)
+        {
+            foreach (FabricPair pair in size.Pairs)
+            {
+                (Fabric first, Fabric second) = (fabrics[pair.First], fabrics[pair.Second]);
+                if (seen.Add((pair.First, pair.Second)) && alike(first.Color, second.Color))
+                {
+                    pairs.Add((first, second));
+                }
+            }
+        }
+        pairs.Sort(
+            (a, b) => (a.First.Order, a.Second.Order).CompareTo((b.First.Order, b.Second.Order))
+        );
+        return pairs;
     }
 
     /// <summary>"A and B, B and D".</summary>

@@ -12,12 +12,20 @@ public sealed class PP0231_UnusedFabric : CheckingRule
     public override IEnumerable<Finding> Check(RuleContext context)
     {
         Pattern pattern = context.Pattern;
-        var used = pattern
-            .Colorings.SelectMany(c => c.Fabrics.Values)
-            .ToHashSet(StringComparer.Ordinal);
-        foreach (QuiltDesign quilt in pattern.Sizes.Select(size => size.Quilt))
+        var used = new HashSet<string>(StringComparer.Ordinal);
+        foreach (Coloring coloring in pattern.Colorings)
         {
-            used.UnionWith(Named(quilt).OfType<Sourced<string>>().Select(name => name.Value));
+            used.UnionWith(coloring.Fabrics.Values);
+        }
+        foreach (SizeDesign size in pattern.Sizes)
+        {
+            foreach (Sourced<string>? name in Named(size.Quilt))
+            {
+                if (name is { } fabric)
+                {
+                    used.Add(fabric.Value);
+                }
+            }
         }
         foreach (Fabric fabric in pattern.Fabrics.Where(f => !used.Contains(f.Key)))
         {
@@ -31,12 +39,17 @@ public sealed class PP0231_UnusedFabric : CheckingRule
         }
     }
 
-    private static IEnumerable<Sourced<string>?> Named(QuiltDesign quilt) =>
-        quilt
-            .Rounds.Concat(quilt.Borders)
-            .SelectMany(b => new[] { b.Fabric, b.CornerFabric, b.Coping?.Fabric })
-            .Append(quilt.Sashing?.Fabric)
-            .Append(quilt.Sashing?.Cornerstones)
-            .Append(quilt.Binding?.Fabric)
-            .Append(quilt.Backing);
+    private static IEnumerable<Sourced<string>?> Named(QuiltDesign quilt)
+    {
+        foreach (BorderDesign border in quilt.Rounds.Concat(quilt.Borders))
+        {
+            yield return border.Fabric;
+            yield return border.CornerFabric;
+            yield return border.Coping?.Fabric;
+        }
+        yield return quilt.Sashing?.Fabric;
+        yield return quilt.Sashing?.Cornerstones;
+        yield return quilt.Binding?.Fabric;
+        yield return quilt.Backing;
+    }
 }

@@ -1,4 +1,5 @@
 using PatternPress.Quilting.Model;
+using PatternPress.Quilting.Resolving;
 using PatternPress.Source.Diagnostics;
 
 namespace PatternPress.Quilting.Rules;
@@ -15,34 +16,20 @@ public sealed class PP0232_UnusedColoring : CheckingRule
         {
             yield break;
         }
-        var placed = context
-            .Quilts.SelectMany(quilt => quilt.AllBlocks())
-            .Select(place => place.Block.Key)
-            .Concat(
-                context.Quilts.SelectMany(quilt => quilt.Pieces).Select(piece => piece.Coloring)
-            )
-            .ToHashSet(StringComparer.Ordinal);
-        // A long plain piece of a section is cut like a strip of sashing.
-        placed.UnionWith(
-            from quilt in context.Quilts
-            where quilt.Order is not null
-            from sash in quilt.Sashes
-            from coloring in context.Pattern.Colorings
-            where coloring.IsPlain && coloring.Fabrics[Coloring.PlainPart] == sash.Fabric
-            select coloring.Key
-        );
-        var named = context
-            .Pattern.Sizes.SelectMany(size =>
-                size.Quilt.Ends is { } ends
-                    ? size.Quilt.Fill.Rows.AddRange(ends.Rows)
-                    : size.Quilt.Fill.Rows
-            )
-            .SelectMany(row => row)
-            .Select(cell => cell.Coloring)
-            .ToHashSet(StringComparer.Ordinal);
-        foreach (Coloring coloring in context.Pattern.Colorings.Where(c => !placed.Contains(c.Key)))
+        HashSet<string> placed = Placed(context);
+        foreach (Coloring coloring in context.Pattern.Colorings)
         {
-            bool tooFewPlaces = named.Contains(coloring.Key);
+            if (placed.Contains(coloring.Key))
+            {
+                continue;
+            }
+            bool tooFewPlaces = context
+                .Pattern.Sizes.SelectMany(size =>
+                    size.Quilt.Ends is { } ends
+                        ? size.Quilt.Fill.Rows.AddRange(ends.Rows)
+                        : size.Quilt.Fill.Rows
+                )
+                .Any(row => row.Any(cell => cell.Coloring == coloring.Key));
             yield return Find(
                 coloring.Span,
                 $"coloring \"{coloring.Key}\" is placed in no size",
@@ -52,5 +39,36 @@ public sealed class PP0232_UnusedColoring : CheckingRule
                     : "name it in the fill, or delete it"
             );
         }
+    }
+
+    private static HashSet<string> Placed(RuleContext context)
+    {
+        var placed = new HashSet<string>(StringComparer.Ordinal);
+        foreach (Quilt quilt in context.Quilts)
+        {
+            foreach (BlockPlace place in quilt.AllBlocks())
+            {
+                placed.Add(place.Block.Key);
+            }
+            foreach (SettingPiece piece in quilt.Pieces)
+            {
+                placed.Add(piece.Coloring);
+            }
+            if (quilt.Order is null)
+            {
+                continue;
+            }
+            // A long plain piece of a section is cut like a strip of sashing.
+            foreach (Sash sash in quilt.Sashes)
+            {
+                placed.UnionWith(
+                    context.Pattern.Colorings.SelectWhere(
+                        c => c.IsPlain && c.Fabrics[Coloring.PlainPart] == sash.Fabric,
+                        c => c.Key
+                    )
+                );
+            }
+        }
+        return placed;
     }
 }

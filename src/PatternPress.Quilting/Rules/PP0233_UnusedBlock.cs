@@ -13,8 +13,11 @@ public sealed class PP0233_UnusedBlock : CheckingRule
     {
         var colored = context
             .Pattern.Colorings.Select(coloring => coloring.Block)
-            .Concat(context.Pattern.Blocks.SelectMany(block => block.Inner).Select(b => b.Key))
             .ToHashSet(StringComparer.Ordinal);
+        foreach (BlockDesign block in context.Pattern.Blocks)
+        {
+            colored.UnionWith(block.Inner.Select(inner => inner.Key));
+        }
         foreach (BlockDesign block in context.Pattern.Blocks.Where(b => !colored.Contains(b.Key)))
         {
             yield return Find(

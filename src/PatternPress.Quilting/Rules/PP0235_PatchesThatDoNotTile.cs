@@ -90,10 +90,10 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
                 s.Frame.OnPoint ? Extent.Of(s.Outline) : Extent.Of(s.Place)
             ),
             .. quilt.Pieces.Select(p => Extent.Of(p.Shape)),
-            .. quilt
-                .Borders.SelectMany(b => b.Pieces)
-                .Select(p => p.Mitered is { } shape ? Extent.Of(shape) : Extent.Of(p.Place)),
-            .. quilt.Borders.SelectMany(b => b.Blocks).Select(b => Extent.Of(b.Place.Place)),
+            .. quilt.Borders.SelectMany(b =>
+                b.Pieces.Select(p => p.Mitered is { } shape ? Extent.Of(shape) : Extent.Of(p.Place))
+            ),
+            .. quilt.Borders.SelectMany(b => b.Blocks.Select(b => Extent.Of(b.Place.Place))),
         ];
 
     /// <summary>What is wrong, with the numbers; null if the shapes cover the whole exactly once.</summary>

@@ -126,14 +126,22 @@ public sealed class PP0308_CountsThatDoNotComeOut : CheckingRule
         // A fabric with a piece too wide has no plan; another rule says so.
         var unplanned = context
             .Making.Problems.OfType<MakingProblem.PieceDoesNotFit>()
-            .Where(problem => problem.Sizes.Contains(size.Key))
-            .Select(problem => problem.Piece.Cut.Fabric)
+            .SelectWhere(
+                problem => problem.Sizes.Contains(size.Key),
+                problem => problem.Piece.Cut.Fabric
+            )
             .ToHashSet(StringComparer.Ordinal);
-        var planned = size
-            .Fabrics.SelectMany(plan => plan.Strips)
-            .SelectMany(strip => strip.Segments)
-            .SelectMany(segment => segment.Cuts)
-            .ToHashSet(StringComparer.Ordinal);
+        var planned = new HashSet<string>(StringComparer.Ordinal);
+        foreach (FabricPlan plan in size.Fabrics)
+        {
+            foreach (PlannedStrip strip in plan.Strips)
+            {
+                foreach (PlannedSegment segment in strip.Segments)
+                {
+                    planned.UnionWith(segment.Cuts);
+                }
+            }
+        }
         foreach (
             Cut cut in size.Cuts.Where(c =>
                 c.Count > 0 && !planned.Contains(c.Id) && !unplanned.Contains(c.Fabric)

@@ -21,10 +21,12 @@ public sealed class PP0314_SlenderPieces : CheckingRule
         foreach (Quilt quilt in context.Quilts)
         {
             var seen = new HashSet<(string, string)>();
-            foreach (
-                Block block in RuleContext.BlocksOf(quilt).Select(b => b.Block).OfType<Block>()
-            )
+            foreach (ColoredBlock colored in RuleContext.BlocksOf(quilt))
             {
+                if (colored.Block is not { } block)
+                {
+                    continue;
+                }
                 foreach (BlockUnit unit in block.Units)
                 {
                     UnitDesign design = unit.Region.Design;

@@ -13,8 +13,7 @@ public sealed class PP0316_DirectionalPrintTurned : CheckingRule
     public override IEnumerable<Finding> Check(RuleContext context)
     {
         var directional = context
-            .Pattern.Fabrics.Where(fabric => fabric.Directional)
-            .Select(fabric => fabric.Key)
+            .Pattern.Fabrics.SelectWhere(fabric => fabric.Directional, fabric => fabric.Key)
             .ToHashSet(StringComparer.Ordinal);
         if (directional.Count == 0)
         {

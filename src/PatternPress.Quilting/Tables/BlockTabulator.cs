@@ -36,7 +36,7 @@ internal static class BlockTabulator
                                 ? patches
                                 : quilt
                                     .Places.Where(place => place.Row == line)
-                                    .OrderBy(place => place.Column)
+                                    .Sorted((a, b) => a.Column.CompareTo(b.Column))
                                     .Select(CellOf)
                                     .ToImmutableArray()
                         ),
@@ -96,7 +96,7 @@ internal static class BlockTabulator
         [
             .. quilt
                 .Pieces.Where(piece => piece.IsPatch && piece.Row == line)
-                .OrderBy(piece => piece.Column)
+                .Sorted((a, b) => a.Column.CompareTo(b.Column))
                 .Select(piece => new PlacementCell(piece.Coloring, 0, Geometry.Turn.None)),
         ];
 

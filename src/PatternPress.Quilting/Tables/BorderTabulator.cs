@@ -64,7 +64,7 @@ internal static class BorderTabulator
             [
                 .. BorderCuts
                     .Runs(border)
-                    .OrderBy(run => order.IndexOf(run.Part))
+                    .Sorted((a, b) => order.IndexOf(a.Part).CompareTo(order.IndexOf(b.Part)))
                     .Select(run => PartOf(size, number, run, joined)),
             ],
             [.. joined.Select(JoinedRow.Of)]

@@ -48,8 +48,7 @@ internal static class FinishingTabulator
     public static ImmutableArray<RequirementRow> BackingRequirements(Making making) =>
         [
             .. making
-                .Sizes.Where(size => size.Backing is not null)
-                .Select(size => size.Backing!.Fabric)
+                .Sizes.SelectWhere(size => size.Backing is not null, size => size.Backing!.Fabric)
                 .Distinct()
                 .Select(fabric => new RequirementRow(
                     fabric,

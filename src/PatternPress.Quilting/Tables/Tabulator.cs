@@ -125,9 +125,10 @@ public static class Tabulator
         }
         return
         [
-            .. making
-                .Pattern.Fabrics.Where(fabric => used.Contains(fabric.Key))
-                .Select(fabric => new FabricLabel(fabric.Key, fabric.Name, fabric.Directional)),
+            .. making.Pattern.Fabrics.SelectWhere(
+                fabric => used.Contains(fabric.Key),
+                fabric => new FabricLabel(fabric.Key, fabric.Name, fabric.Directional)
+            ),
         ];
     }
 
@@ -200,11 +201,11 @@ public static class Tabulator
     /// <summary>Fabrics that any size cuts for a use, in the order of the source.</summary>
     internal static IEnumerable<string> FabricKeys(Making making, FabricUse use)
     {
-        var used = making
-            .Sizes.SelectMany(size => size.Fabrics)
-            .Where(plan => plan.Use == use)
-            .Select(plan => plan.Fabric)
-            .ToHashSet();
+        var used = new HashSet<string>();
+        foreach (SizeMaking size in making.Sizes)
+        {
+            used.UnionWith(size.Fabrics.SelectWhere(plan => plan.Use == use, plan => plan.Fabric));
+        }
         return making.Pattern.Fabrics.Select(fabric => fabric.Key).Where(used.Contains);
     }
 }

@@ -80,8 +80,7 @@ internal static class TemplateTabulator
         unit
             .Rows.SelectMany(row => row.BySize)
             .SelectMany(cell => cell?.Pieces ?? [])
-            .Where(p => p.After == PieceCut.AroundTemplate)
-            .Select(p => p.Name)
+            .SelectWhere(p => p.After == PieceCut.AroundTemplate, p => p.Name)
             .Distinct();
 
     private static TemplateCell? CellOf(

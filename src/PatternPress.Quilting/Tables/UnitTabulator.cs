@@ -93,7 +93,7 @@ internal static class UnitTabulator
             ],
             [
                 .. recipe
-                    .Measures.OrderBy(m => m.Key, StringComparer.Ordinal)
+                    .Measures.Sorted((a, b) => string.CompareOrdinal(a.Key, b.Key))
                     .Select(m => new NamedLength(m.Key, m.Value)),
             ],
             recipe.Leftovers

@@ -19,7 +19,13 @@ internal static class NeighborFinder
             var found = new Found(quilt.Pattern);
             foreach (ColoredBlock block in RuleContext.BlocksOf(quilt))
             {
-                Within(block, faces.EdgesOf(block), found);
+                foreach ((string a, string b) in faces.PairsWithin(block))
+                {
+                    if (!found.Has(a, b))
+                    {
+                        found.Add(a, b, $"in {Tile.NameOf(block)}");
+                    }
+                }
             }
             // What lies on point is compared in its own coordinates, and then with what lies along the edge.
             foreach (bool onPoint in quilt.OnPoint ? (bool[])[false, true] : [false])
@@ -36,52 +42,49 @@ internal static class NeighborFinder
         }
     }
 
-    private static void Within(ColoredBlock block, Edge[] edges, Found found)
-    {
-        for (int i = 0; i < edges.Length; i++)
-        {
-            for (int j = 0; j < i; j++)
-            {
-                if (
-                    edges[i].Fabric != edges[j].Fabric
-                    && !found.Has(edges[i].Fabric, edges[j].Fabric)
-                    && edges[i].Touches(edges[j])
-                )
-                {
-                    found.Add(edges[i].Fabric, edges[j].Fabric, $"in {NameOf(block)}");
-                }
-            }
-        }
-    }
-
     private static List<Tile> Tiles(Quilt quilt, Faces faces, bool onPoint)
     {
-        var tiles = new List<Tile>();
-        foreach (BlockPlace place in quilt.Places.Where(p => p.Frame.OnPoint == onPoint))
+        var tiles = new List<Tile>(quilt.Places.Length + quilt.Sashes.Length);
+        foreach (BlockPlace place in quilt.Places)
         {
-            tiles.Add(new(place.Place, NameOf(place.Block), faces.Of(place)));
+            if (place.Frame.OnPoint == onPoint)
+            {
+                tiles.Add(Tile.Of(place.Place, faces.Of(place), place.Block, ""));
+            }
         }
-        foreach (Sash sash in quilt.Sashes.Where(s => s.Frame.OnPoint == onPoint))
+        foreach (Sash sash in quilt.Sashes)
         {
-            string name = sash.Kind == SashKind.Cornerstone ? "a cornerstone" : "the sashing";
-            tiles.Add(new(sash.Place, name, faces.Of(sash.Place, sash.Fabric)));
+            if (sash.Frame.OnPoint == onPoint)
+            {
+                tiles.Add(
+                    Tile.Of(sash.Place, faces.Of(sash.Place, sash.Fabric), null, NameOf(sash))
+                );
+            }
         }
         foreach (Border border in onPoint ? [] : quilt.Borders)
         {
             foreach (BorderPiece piece in border.Pieces)
             {
                 tiles.Add(
-                    new(piece.Place, $"border {border.Number}", faces.Of(piece.Place, piece.Fabric))
+                    Tile.Of(
+                        piece.Place,
+                        faces.Of(piece.Place, piece.Fabric),
+                        null,
+                        $"border {border.Number}"
+                    )
                 );
             }
             foreach (BorderBlock block in border.Blocks)
             {
                 BlockPlace place = block.Place;
-                tiles.Add(new(place.Place, NameOf(place.Block), faces.Of(place)));
+                tiles.Add(Tile.Of(place.Place, faces.Of(place), place.Block, ""));
             }
         }
         return tiles;
     }
+
+    private static string NameOf(Sash sash) =>
+        sash.Kind == SashKind.Cornerstone ? "a cornerstone" : "the sashing";
 
     /// <summary>The triangles and cut strips along the edge of a field on point, and all they touch.</summary>
     private static void AlongTheEdge(Quilt quilt, Faces faces, Found found)
@@ -89,11 +92,13 @@ internal static class NeighborFinder
         var all = new List<(List<Edge> Edges, string Name, bool Loose)>();
         foreach (BlockPlace place in quilt.Places)
         {
-            all.Add((Lain(faces.Of(place), place.Place, place.Frame), NameOf(place.Block), false));
+            all.Add(
+                (Lain(faces.Of(place), place.Place, place.Frame), Tile.NameOf(place.Block), false)
+            );
         }
         foreach (Sash sash in quilt.Sashes)
         {
-            string name = sash.Kind == SashKind.Cornerstone ? "a cornerstone" : "the sashing";
+            string name = NameOf(sash);
             bool loose = sash.Trimmed is not null;
             all.Add(
                 loose
@@ -119,7 +124,7 @@ internal static class NeighborFinder
             foreach (BorderBlock block in quilt.Borders[0].Blocks)
             {
                 List<Edge> edges = [.. block.Place.Patches().SelectMany(Edge.Of)];
-                all.Add((edges, NameOf(block.Place.Block), false));
+                all.Add((edges, Tile.NameOf(block.Place.Block), false));
             }
         }
         (double Left, double Top, double Right, double Bottom)[] bounds =
@@ -206,12 +211,10 @@ internal static class NeighborFinder
         var lines = new List<double>();
         for (int i = 0; i < spans.Length; i++)
         {
-            Rect place = tiles[i].Place;
-            double x = place.X.Inches.ToDouble(),
-                y = place.Y.Inches.ToDouble(),
-                right = place.Right.Inches.ToDouble(),
-                bottom = place.Bottom.Inches.ToDouble();
-            spans[i] = beside ? (x, right, y, bottom) : (y, bottom, x, right);
+            Tile tile = tiles[i];
+            spans[i] = beside
+                ? (tile.Left, tile.Right, tile.Top, tile.Bottom)
+                : (tile.Top, tile.Bottom, tile.Left, tile.Right);
             Put(beginning, spans[i].Begin, i);
             if (Put(ending, spans[i].End, i))
             {
@@ -260,10 +263,10 @@ internal static class NeighborFinder
         return true;
     }
 
-    private static void Meet(Tile first, Tile second, bool beside, Found found)
+    private static void Meet(in Tile first, in Tile second, bool beside, Found found)
     {
-        double x = (second.Place.X - first.Place.X).Inches.ToDouble(),
-            y = (second.Place.Y - first.Place.Y).Inches.ToDouble();
+        double x = second.Left - first.Left,
+            y = second.Top - first.Top;
         foreach (Edge a in beside ? first.Face.Right : first.Face.Bottom)
         {
             foreach (Edge b in beside ? second.Face.Left : second.Face.Top)
@@ -287,15 +290,11 @@ internal static class NeighborFinder
         }
     }
 
-    private static string NameOf(ColoredBlock block) =>
-        block.Block is null
-            ? $"plain block \"{block.Key}\""
-            : $"block \"{block.Block.Key}\" in coloring \"{block.Key}\"";
-
     /// <summary>Edges and sides, worked out once for each block, turn and strip that looks different.</summary>
     private sealed class Faces
     {
         private readonly Dictionary<ColoredBlock, Edge[]> _edges = [];
+        private readonly Dictionary<ColoredBlock, List<(string, string)>> _pairs = [];
         private readonly Dictionary<(ColoredBlock, Turn), TileFace> _blocks = [];
         private readonly Dictionary<(Length, Length, string), TileFace> _strips = [];
 
@@ -314,6 +313,49 @@ internal static class NeighborFinder
                 _edges.Add(block, edges);
             }
             return edges;
+        }
+
+        /// <summary>The fabrics that touch within the block, each pair once.</summary>
+        public List<(string, string)> PairsWithin(ColoredBlock block)
+        {
+            if (!_pairs.TryGetValue(block, out List<(string, string)>? pairs))
+            {
+                _pairs.Add(block, pairs = PairsOf(EdgesOf(block)));
+            }
+            return pairs;
+        }
+
+        private static List<(string, string)> PairsOf(Edge[] edges)
+        {
+            // By number: comparing names takes longer than all else.
+            var fabrics = new List<string>();
+            int[] numbers = new int[edges.Length];
+            for (int i = 0; i < edges.Length; i++)
+            {
+                numbers[i] = fabrics.IndexOf(edges[i].Fabric);
+                if (numbers[i] < 0)
+                {
+                    numbers[i] = fabrics.Count;
+                    fabrics.Add(edges[i].Fabric);
+                }
+            }
+            var met = new bool[fabrics.Count * fabrics.Count];
+            var pairs = new List<(string, string)>();
+            for (int i = 0; i < edges.Length; i++)
+            {
+                for (int j = 0; j < i; j++)
+                {
+                    int pair =
+                        (Math.Max(numbers[i], numbers[j]) * fabrics.Count)
+                        + Math.Min(numbers[i], numbers[j]);
+                    if (numbers[i] != numbers[j] && !met[pair] && edges[i].Touches(edges[j]))
+                    {
+                        met[pair] = true;
+                        pairs.Add((edges[i].Fabric, edges[j].Fabric));
+                    }
+                }
+            }
+            return pairs;
         }
 
         public TileFace Of(BlockPlace place)

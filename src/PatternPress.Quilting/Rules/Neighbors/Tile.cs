@@ -1,12 +1,41 @@
 using PatternPress.Quilting.Geometry;
+using PatternPress.Quilting.Resolving;
 
 namespace PatternPress.Quilting.Rules.Neighbors;
 
-/// <summary>A block, sash or border strip in its place: a rectangle with the edges along its four sides.</summary>
-/// <param name="Place">In quilt coordinates.</param>
-/// <param name="Name">"block \"lamp\"", "the sashing", "border 1".</param>
+/// <summary>A block, sash or border strip in its place: a rectangle with the edges along its four sides. Quilt coordinates.
+/// </summary>
 /// <param name="Face">What its sides look like.</param>
-internal sealed record Tile(Rect Place, string Name, TileFace Face);
+/// <param name="Block">Null for what is no block.</param>
+/// <param name="Kind">What it is called if it is no block: "the sashing", "border 1".</param>
+internal readonly record struct Tile(
+    double Left,
+    double Top,
+    double Right,
+    double Bottom,
+    TileFace Face,
+    ColoredBlock? Block,
+    string Kind
+)
+{
+    public static Tile Of(Rect place, TileFace face, ColoredBlock? block, string kind) =>
+        new(
+            place.X.Inches.ToDouble(),
+            place.Y.Inches.ToDouble(),
+            place.Right.Inches.ToDouble(),
+            place.Bottom.Inches.ToDouble(),
+            face,
+            block,
+            kind
+        );
+
+    public string Name => Block is null ? Kind : NameOf(Block);
+
+    public static string NameOf(ColoredBlock block) =>
+        block.Block is null
+            ? $"plain block \"{block.Key}\""
+            : $"block \"{block.Block.Key}\" in coloring \"{block.Key}\"";
+}
 
 /// <summary>The patches along the sides of a tile, relative to its upper left corner; shared by all tiles alike.</summary>
 internal sealed class TileFace

@@ -30,14 +30,10 @@ internal sealed class StripModel
         new(
             Demand,
             [
-                .. Enumerable
-                    .Range(0, Families.Length)
-                    .Where(family => Families[family].Cap != Limit.None)
-                    .Select(family => new Limit(
-                        new Tally.Mixed(Families[family].Height),
-                        0,
-                        Families[family].Cap
-                    )),
+                .. Families.SelectWhere(
+                    family => family.Cap != Limit.None,
+                    family => new Limit(new Tally.Mixed(family.Height), 0, family.Cap)
+                ),
                 .. Remainders.Select(
                     (remainder, index) =>
                         new Limit(new Tally.Taken(index, Heights[0]), 0, remainder.Length)

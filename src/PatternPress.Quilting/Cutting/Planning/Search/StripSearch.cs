@@ -215,14 +215,7 @@ internal sealed class StripSearch
             if (whole.Count > 0)
                 foreach (var (pattern, times) in whole)
                     Take(pattern, (long)Math.Floor(times + 1e-6));
-            else if (
-                relaxed
-                    .Strips.Where(strip => problem.Allows(model, strip.Pattern, 1))
-                    .OrderByDescending(strip => strip.Times)
-                    .Select(strip => strip.Pattern)
-                    .FirstOrDefault() is
-                { } likely
-            )
+            else if (Likeliest() is { } likely)
                 Take(likely, 1);
             else
                 return;
@@ -239,6 +232,16 @@ internal sealed class StripSearch
             relaxed = relaxation.Value.Solve(problem, Upper, relaxed.End);
             if (relaxed.Outcome != Relaxed.Kind.Solved)
                 return;
+        }
+
+        StripPattern? Likeliest()
+        {
+            StripPattern? likeliest = null;
+            var most = double.NegativeInfinity;
+            foreach (var (pattern, times) in relaxed.Strips)
+                if (times > most && problem.Allows(model, pattern, 1))
+                    (likeliest, most) = (pattern, times);
+            return likeliest;
         }
 
         void Take(StripPattern pattern, long times)

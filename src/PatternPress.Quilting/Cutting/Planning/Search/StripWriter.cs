@@ -27,21 +27,21 @@ internal static class StripWriter
             else
                 order[known] = (pattern, order[known].Times + times);
         }
-        Sort(
-            order,
-            (a, b) =>
-            {
-                var (first, second) = (
-                    model.Families[a.Pattern.Family],
-                    model.Families[b.Pattern.Family]
-                );
-                return first.From != second.From ? second.From.CompareTo(first.From)
-                    : first.Cap != second.Cap ? first.Cap.CompareTo(second.Cap)
-                    : a.Times != b.Times ? b.Times.CompareTo(a.Times)
-                    : second.Height.CompareTo(first.Height);
-            }
-        );
-        foreach (var (pattern, times) in order)
+        foreach (
+            var (pattern, times) in order.Sorted(
+                (a, b) =>
+                {
+                    var (first, second) = (
+                        model.Families[a.Pattern.Family],
+                        model.Families[b.Pattern.Family]
+                    );
+                    return first.From != second.From ? second.From.CompareTo(first.From)
+                        : first.Cap != second.Cap ? first.Cap.CompareTo(second.Cap)
+                        : a.Times != b.Times ? b.Times.CompareTo(a.Times)
+                        : second.Height.CompareTo(first.Height);
+                }
+            )
+        )
             for (var rest = times; rest > 0; )
             {
                 var segments = Fill(model, pattern, left, out var alike);
@@ -56,30 +56,17 @@ internal static class StripWriter
                 );
             }
 
-        var merged = Merge(strips).ToList();
-        Sort(
-            merged,
-            (a, b) =>
-                a.Height != b.Height ? b.Height.CompareTo(a.Height)
-                : a.Copies != b.Copies ? b.Copies.CompareTo(a.Copies)
-                : a.Used != b.Used ? b.Used.CompareTo(a.Used)
-                : a.Segments[0].PieceId.CompareTo(b.Segments[0].PieceId)
-        );
-        return [.. merged];
-    }
-
-    /// <summary>Sorts; what compares alike stays in its order.</summary>
-    private static void Sort<T>(List<T> items, Comparison<T> comparison)
-    {
-        var ranked = new (T Item, int Place)[items.Count];
-        for (var i = 0; i < ranked.Length; i++)
-            ranked[i] = (items[i], i);
-        Array.Sort(
-            ranked,
-            (a, b) => comparison(a.Item, b.Item) is not 0 and var order ? order : a.Place - b.Place
-        );
-        for (var i = 0; i < ranked.Length; i++)
-            items[i] = ranked[i].Item;
+        return
+        [
+            .. Merge(strips)
+                .Sorted(
+                    (a, b) =>
+                        a.Height != b.Height ? b.Height.CompareTo(a.Height)
+                        : a.Copies != b.Copies ? b.Copies.CompareTo(a.Copies)
+                        : a.Used != b.Used ? b.Used.CompareTo(a.Used)
+                        : a.Segments[0].PieceId.CompareTo(b.Segments[0].PieceId)
+                ),
+        ];
     }
 
     private sealed record Portion(int Kind, int Member, StripSegment Segment);
@@ -151,9 +138,12 @@ internal static class StripWriter
         [
             .. portions
                 .Select(portion => portion.Segment)
-                .OrderByDescending(segment => segment.Height)
-                .ThenByDescending(segment => segment.Width)
-                .ThenBy(segment => segment.PieceId),
+                .Sorted(
+                    (a, b) =>
+                        a.Height != b.Height ? b.Height.CompareTo(a.Height)
+                        : a.Width != b.Width ? b.Width.CompareTo(a.Width)
+                        : a.PieceId.CompareTo(b.PieceId)
+                ),
         ];
 
     private static IEnumerable<Strip> Merge(List<Strip> strips)
