@@ -333,12 +333,13 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
                         [
                             .. _drafts
                                 .All.Concat(borders.All)
-                                .Where(draft =>
-                                    draft.Fabric == fabric
-                                    && draft.Use == FabricUse.Top
-                                    && draft.BySize[size] is { Count: > 0 }
-                                )
-                                .Select(draft => draft.CutOf(size)!),
+                                .SelectWhere(
+                                    draft =>
+                                        draft.Fabric == fabric
+                                        && draft.Use == FabricUse.Top
+                                        && draft.BySize[size] is { Count: > 0 },
+                                    draft => draft.CutOf(size)!
+                                ),
                         ]
                     );
             }

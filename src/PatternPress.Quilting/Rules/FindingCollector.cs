@@ -52,11 +52,17 @@ public sealed class FindingCollector(IEnumerable<string> sizes)
         [
             .. _entries
                 .Select(Merge)
-                .OrderBy(d => d.Primary.Span.IsNone)
-                .ThenBy(d => d.Primary.Span.File, StringComparer.Ordinal)
-                .ThenBy(d => d.Primary.Span.StartLine)
-                .ThenBy(d => d.Primary.Span.StartColumn)
-                .ThenBy(d => d.Code, StringComparer.Ordinal),
+                .Sorted(
+                    (a, b) =>
+                    {
+                        var (first, second) = (a.Primary.Span, b.Primary.Span);
+                        int order = first.IsNone.CompareTo(second.IsNone);
+                        order = order != 0 ? order : string.CompareOrdinal(first.File, second.File);
+                        order = order != 0 ? order : first.StartLine - second.StartLine;
+                        order = order != 0 ? order : first.StartColumn - second.StartColumn;
+                        return order != 0 ? order : string.CompareOrdinal(a.Code, b.Code);
+                    }
+                ),
         ];
 
     private Diagnostic Merge(Entry entry)

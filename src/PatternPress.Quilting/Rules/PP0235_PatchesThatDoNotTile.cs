@@ -18,51 +18,24 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
 
     public override IEnumerable<Finding> Check(RuleContext context)
     {
+        var faults = new Dictionary<Block, List<BlockFault>>();
         foreach (Quilt quilt in context.Quilts)
         {
             string size = quilt.Size.Key;
             var seen = new HashSet<Block>();
-            foreach (ColoredBlock colored in RuleContext.BlocksOf(quilt))
+            foreach (ColoredBlock colored in context.BlocksOf(quilt))
             {
                 if (colored.Block is not { } block || !seen.Add(block))
                 {
                     continue;
                 }
-                foreach (BlockUnit unit in block.Units)
+                if (!faults.TryGetValue(block, out List<BlockFault>? found))
                 {
-                    UnitForm form = unit.Drawn.Form;
-                    if (
-                        Fault(
-                            [.. form.Patches.Select(p => Extent.Of(p.Shape))],
-                            Whole(form.Width, form.Height)
-                        ) is
-                        { } unitFault
-                    )
-                    {
-                        yield return FindIn(
-                            size,
-                            unit.Region.Design.Span,
-                            $"the patches of unit \"{unit.Region.Design.Letter}\" in block \"{block.Key}\" do not fill it",
-                            $"a {form.Kind.Name}",
-                            unitFault
-                        );
-                    }
+                    faults.Add(block, found = FaultsOf(block));
                 }
-                if (
-                    Fault(
-                        [.. block.Units.Select(u => Extent.Of(u.Place))],
-                        Whole(block.Width, block.Height)
-                    ) is
-                    { } blockFault
-                )
+                foreach (BlockFault fault in found)
                 {
-                    yield return FindIn(
-                        size,
-                        block.Design.Span,
-                        $"the units of block \"{block.Key}\" do not fill it",
-                        "this block",
-                        blockFault
-                    );
+                    yield return FindIn(size, fault.Span, fault.Title, fault.Label, fault.Numbers);
                 }
             }
             if (Fault(Tiles(quilt), Whole(quilt.Width, quilt.Height)) is { } quiltFault)
@@ -76,6 +49,52 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
                 );
             }
         }
+    }
+
+    private sealed record BlockFault(Span Span, string Title, string Label, string Numbers);
+
+    private static List<BlockFault> FaultsOf(Block block)
+    {
+        var faults = new List<BlockFault>();
+        foreach (BlockUnit unit in block.Units)
+        {
+            UnitForm form = unit.Drawn.Form;
+            if (
+                Fault(
+                    [.. form.Patches.Select(p => Extent.Of(p.Shape))],
+                    Whole(form.Width, form.Height)
+                ) is
+                { } inUnit
+            )
+            {
+                faults.Add(
+                    new(
+                        unit.Region.Design.Span,
+                        $"the patches of unit \"{unit.Region.Design.Letter}\" in block \"{block.Key}\" do not fill it",
+                        $"a {form.Kind.Name}",
+                        inUnit
+                    )
+                );
+            }
+        }
+        if (
+            Fault(
+                [.. block.Units.Select(u => Extent.Of(u.Place))],
+                Whole(block.Width, block.Height)
+            ) is
+            { } inBlock
+        )
+        {
+            faults.Add(
+                new(
+                    block.Design.Span,
+                    $"the units of block \"{block.Key}\" do not fill it",
+                    "this block",
+                    inBlock
+                )
+            );
+        }
+        return faults;
     }
 
     private static Rect Whole(Length width, Length height) =>
@@ -126,7 +145,7 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
 
     /// <summary>A shape and the lines between which it lies.</summary>
     /// <param name="Outline">Null for an upright rectangle, which fills all between the lines.</param>
-    private sealed record Extent(
+    private readonly record struct Extent(
         Polygon? Outline,
         Length Left,
         Length Right,

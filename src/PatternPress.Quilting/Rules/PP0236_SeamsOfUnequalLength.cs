@@ -23,7 +23,7 @@ public sealed class PP0236_SeamsOfUnequalLength : CheckingRule
     {
         foreach (Quilt quilt in context.Quilts)
         {
-            foreach (Finding finding in InBlocks(quilt).Concat(BetweenBlocks(quilt)))
+            foreach (Finding finding in InBlocks(quilt, context).Concat(BetweenBlocks(quilt)))
             {
                 yield return finding;
             }
@@ -37,10 +37,10 @@ public sealed class PP0236_SeamsOfUnequalLength : CheckingRule
         }
     }
 
-    private IEnumerable<Finding> InBlocks(Quilt quilt)
+    private IEnumerable<Finding> InBlocks(Quilt quilt, RuleContext context)
     {
         var seen = new HashSet<Block>();
-        foreach (ColoredBlock colored in RuleContext.BlocksOf(quilt))
+        foreach (ColoredBlock colored in context.BlocksOf(quilt))
         {
             if (colored.Block is not { } block || !seen.Add(block))
             {
@@ -67,25 +67,33 @@ public sealed class PP0236_SeamsOfUnequalLength : CheckingRule
         }
     }
 
+    private static IEnumerable<(BlockPlace Place, Border? Border)> Placed(Quilt quilt)
+    {
+        foreach (BlockPlace place in quilt.Places)
+        {
+            yield return (place, null);
+        }
+        foreach (Border border in quilt.Borders)
+        {
+            foreach (BorderBlock block in border.Blocks)
+            {
+                yield return (block.Place, border);
+            }
+        }
+    }
+
     private IEnumerable<Finding> BetweenBlocks(Quilt quilt)
     {
         string size = quilt.Size.Key;
-        foreach (
-            (BlockPlace place, string where) in quilt
-                .Places.Select(place =>
-                    (place, $"in row {place.Row + 1}, column {place.Column + 1}")
-                )
-                .Concat(
-                    quilt.Borders.SelectMany(border =>
-                        border.Blocks.Select(block => (block.Place, $"in border {border.Number}"))
-                    )
-                )
-        )
+        foreach ((BlockPlace place, Border? border) in Placed(quilt))
         {
             Length width = place.Turn.SwapsSides ? place.Block.Height : place.Block.Width,
                 height = place.Turn.SwapsSides ? place.Block.Width : place.Block.Height;
             if (width != place.Place.Width || height != place.Place.Height)
             {
+                string where = border is null
+                    ? $"in row {place.Row + 1}, column {place.Column + 1}"
+                    : $"in border {border.Number}";
                 yield return FindIn(
                     size,
                     place.Block.Coloring.Span,

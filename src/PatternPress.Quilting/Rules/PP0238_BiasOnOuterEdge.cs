@@ -29,6 +29,7 @@ public sealed class PP0238_BiasOnOuterEdge : CheckingRule
                 techniques.TryAdd((use.Block, use.Letter), shape.Technique);
             }
         }
+        var bias = new Dictionary<Block, List<UnitRegion>>();
         foreach (Quilt quilt in context.Quilts)
         {
             // A border of blocks frames what is inside it, and is itself at the edge if it is the last.
@@ -37,9 +38,17 @@ public sealed class PP0238_BiasOnOuterEdge : CheckingRule
                 quilt.Size.Quilt.Sashing is { Around: true }
                 || (quilt.Borders.Length > 0 && !pieced);
             bool sashed = quilt.Size.Quilt.Sashing is not null;
-            foreach (ColoredBlock colored in RuleContext.BlocksOf(quilt))
+            foreach (ColoredBlock colored in context.BlocksOf(quilt))
             {
-                foreach (UnitRegion region in BiasUnits(colored.Block, techniques))
+                if (colored.Block is not { } block)
+                {
+                    continue;
+                }
+                if (!bias.TryGetValue(block, out List<UnitRegion>? regions))
+                {
+                    bias.Add(block, regions = BiasUnits(block, techniques));
+                }
+                foreach (UnitRegion region in regions)
                 {
                     bool outermost = !framed && IsAtTheEdge(quilt, colored);
                     if (sashed && !outermost)
@@ -50,8 +59,8 @@ public sealed class PP0238_BiasOnOuterEdge : CheckingRule
                         quilt.Size.Key,
                         region.Design.Span,
                         outermost
-                            ? $"unit \"{region.Design.Letter}\" of block \"{colored.Block!.Key}\" puts a bias edge on the outside of the quilt"
-                            : $"unit \"{region.Design.Letter}\" of block \"{colored.Block!.Key}\" puts a bias edge on the outside of the block",
+                            ? $"unit \"{region.Design.Letter}\" of block \"{block.Key}\" puts a bias edge on the outside of the quilt"
+                            : $"unit \"{region.Design.Letter}\" of block \"{block.Key}\" puts a bias edge on the outside of the block",
                         $"a {region.Design.Kind.Value} with a bias edge",
                         "",
                         "A bias edge stretches while it is handled, and the block grows out of square.",
@@ -70,39 +79,51 @@ public sealed class PP0238_BiasOnOuterEdge : CheckingRule
         }
     }
 
-    private static IEnumerable<UnitRegion> BiasUnits(
-        Block? block,
+    private static List<UnitRegion> BiasUnits(
+        Block block,
         Dictionary<(string Block, string Letter), Technique> techniques
     )
     {
+        var regions = new List<UnitRegion>();
         var seen = new HashSet<string>();
-        foreach (BlockUnit unit in block?.Units ?? [])
+        foreach (BlockUnit unit in block.Units)
         {
-            if (seen.Contains(unit.Region.Design.Letter))
+            string letter = unit.Region.Design.Letter;
+            if (
+                !seen.Contains(letter)
+                && HasBiasOutside(unit, techniques.GetValueOrDefault((block.Key, letter)), block)
+            )
+            {
+                seen.Add(letter);
+                regions.Add(unit.Region);
+            }
+        }
+        return regions;
+    }
+
+    private static bool HasBiasOutside(BlockUnit unit, Technique? technique, Block block)
+    {
+        UnitForm form = unit.Drawn.Form;
+        for (int patch = 0; patch < form.Patches.Length; patch++)
+        {
+            ImmutableArray<int> edges =
+                technique?.BiasEdges(form, patch) ?? form.Patches[patch].BiasEdges;
+            if (edges.IsEmpty)
             {
                 continue;
             }
-            UnitForm form = unit.Drawn.Form;
-            Technique? technique = techniques.GetValueOrDefault(
-                (block!.Key, unit.Region.Design.Letter)
-            );
-            bool bias = Enumerable
-                .Range(0, form.Patches.Length)
-                .Any(patch =>
-                {
-                    Polygon shape = form.Patches[patch]
-                        .Shape.Turned(unit.Drawn.Turn, form.Width, form.Height)
-                        .MoveBy(unit.Place.UpperLeft);
-                    ImmutableArray<int> edges =
-                        technique?.BiasEdges(form, patch) ?? form.Patches[patch].BiasEdges;
-                    return edges.Any(edge => LiesOutside(shape, edge, block));
-                });
-            if (bias)
+            Polygon shape = form.Patches[patch]
+                .Shape.Turned(unit.Drawn.Turn, form.Width, form.Height)
+                .MoveBy(unit.Place.UpperLeft);
+            foreach (int edge in edges)
             {
-                seen.Add(unit.Region.Design.Letter);
-                yield return unit.Region;
+                if (LiesOutside(shape, edge, block))
+                {
+                    return true;
+                }
             }
         }
+        return false;
     }
 
     private static bool LiesOutside(Polygon shape, int edge, Block block)

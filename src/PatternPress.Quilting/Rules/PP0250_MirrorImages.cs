@@ -20,7 +20,7 @@ public sealed class PP0250_MirrorImages : CheckingRule
         {
             var first = new Dictionary<(Length, Length, string Lean), UnitRegion>();
             var told = new HashSet<(Length, Length)>();
-            foreach (ColoredBlock colored in RuleContext.BlocksOf(quilt))
+            foreach (ColoredBlock colored in context.BlocksOf(quilt))
             {
                 foreach (BlockUnit unit in colored.Block?.Units ?? [])
                 {

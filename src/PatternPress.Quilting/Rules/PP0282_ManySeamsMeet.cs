@@ -17,17 +17,21 @@ public sealed class PP0282_ManySeamsMeet : CheckingRule
 
     public override IEnumerable<Finding> Check(RuleContext context)
     {
+        var known = new Dictionary<Block, SeamRays>();
         foreach (Quilt quilt in context.Quilts)
         {
             var edges =
                 new Dictionary<Block, IReadOnlyList<(Point At, IReadOnlyList<Point> Ways)>>();
-            foreach (ColoredBlock colored in RuleContext.BlocksOf(quilt))
+            foreach (ColoredBlock colored in context.BlocksOf(quilt))
             {
                 if (colored.Block is not { } block || edges.ContainsKey(block))
                 {
                     continue;
                 }
-                SeamRays rays = Within(block);
+                if (!known.TryGetValue(block, out SeamRays? rays))
+                {
+                    known.Add(block, rays = Within(block));
+                }
                 if (Crowded(rays) is { } crowded)
                 {
                     yield return FindIn(

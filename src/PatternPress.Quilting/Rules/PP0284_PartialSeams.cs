@@ -11,15 +11,24 @@ public sealed class PP0284_PartialSeams : CheckingRule
 
     public override IEnumerable<Finding> Check(RuleContext context)
     {
+        var known = new Dictionary<Block, SewingOrder.Around?>();
+        SewingOrder.Around? AroundOf(Block block)
+        {
+            if (!known.TryGetValue(block, out SewingOrder.Around? around))
+            {
+                known.Add(block, around = Around(SewingOrder.Of(block)));
+            }
+            return around;
+        }
         foreach (Quilt quilt in context.Quilts)
         {
             var seen = new HashSet<Block>();
-            foreach (ColoredBlock colored in RuleContext.BlocksOf(quilt))
+            foreach (ColoredBlock colored in context.BlocksOf(quilt))
             {
                 if (
                     colored.Block is not { Units.Length: > 3 } block
                     || !seen.Add(block)
-                    || Around(SewingOrder.Of(block)) is not { } around
+                    || AroundOf(block) is not { } around
                 )
                 {
                     continue;

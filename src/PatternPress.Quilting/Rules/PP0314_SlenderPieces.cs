@@ -21,7 +21,7 @@ public sealed class PP0314_SlenderPieces : CheckingRule
         foreach (Quilt quilt in context.Quilts)
         {
             var seen = new HashSet<(string, string)>();
-            foreach (ColoredBlock colored in RuleContext.BlocksOf(quilt))
+            foreach (ColoredBlock colored in context.BlocksOf(quilt))
             {
                 if (colored.Block is not { } block)
                 {

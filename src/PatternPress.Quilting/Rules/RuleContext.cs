@@ -21,6 +21,9 @@ public sealed class RuleContext(
 {
     private Making? _making;
 
+    // Most rules ask for them.
+    private readonly Dictionary<Quilt, ColoredBlock[]> _blocks = CountBlocks(quilts);
+
     private ImmutableArray<SizeNeighbors>? _neighbors;
 
     public RuleContext(
@@ -44,9 +47,19 @@ public sealed class RuleContext(
 
     /// <summary>Which fabrics touch in each size; worked out once for all rules that ask.</summary>
     internal ImmutableArray<SizeNeighbors> Neighbors =>
-        _neighbors ??= [.. NeighborFinder.Find(Quilts)];
+        _neighbors ??= [.. NeighborFinder.Find(this)];
 
     /// <summary>The different colored blocks of a quilt, in order of coloring.</summary>
-    internal static IEnumerable<ColoredBlock> BlocksOf(Quilt quilt) =>
-        quilt.BlockCounts().Select(count => count.Block);
+    /// <param name="quilt">One of <see cref="Quilts"/>.</param>
+    internal ColoredBlock[] BlocksOf(Quilt quilt) => _blocks[quilt];
+
+    private static Dictionary<Quilt, ColoredBlock[]> CountBlocks(ImmutableArray<Quilt> quilts)
+    {
+        var blocks = new Dictionary<Quilt, ColoredBlock[]>(ReferenceEqualityComparer.Instance);
+        foreach (Quilt quilt in quilts)
+        {
+            blocks.Add(quilt, [.. quilt.BlockCounts().Select(count => count.Block)]);
+        }
+        return blocks;
+    }
 }

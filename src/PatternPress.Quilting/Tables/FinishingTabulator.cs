@@ -45,20 +45,28 @@ internal static class FinishingTabulator
             : null;
 
     /// <summary>One row for each fabric that backs any size.</summary>
-    public static ImmutableArray<RequirementRow> BackingRequirements(Making making) =>
-        [
-            .. making
-                .Sizes.SelectWhere(size => size.Backing is not null, size => size.Backing!.Fabric)
-                .Distinct()
-                .Select(fabric => new RequirementRow(
-                    fabric,
-                    [
-                        .. making.Sizes.Select(size =>
-                            size.Backing is { } backing && backing.Fabric == fabric
-                                ? new RequirementCell(backing.FabricWidth, backing.Yardage)
-                                : null
-                        ),
-                    ]
-                )),
-        ];
+    public static ImmutableArray<RequirementRow> BackingRequirements(Making making)
+    {
+        var rows = ImmutableArray.CreateBuilder<RequirementRow>();
+        var seen = new HashSet<string>();
+        foreach (SizeMaking one in making.Sizes)
+        {
+            if (one.Backing?.Fabric is { } fabric && seen.Add(fabric))
+            {
+                rows.Add(
+                    new RequirementRow(
+                        fabric,
+                        [
+                            .. making.Sizes.Select(size =>
+                                size.Backing is { } backing && backing.Fabric == fabric
+                                    ? new RequirementCell(backing.FabricWidth, backing.Yardage)
+                                    : null
+                            ),
+                        ]
+                    )
+                );
+            }
+        }
+        return rows.ToImmutable();
+    }
 }

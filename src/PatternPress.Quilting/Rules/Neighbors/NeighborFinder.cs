@@ -11,13 +11,13 @@ namespace PatternPress.Quilting.Rules.Neighbors;
 /// </summary>
 internal static class NeighborFinder
 {
-    public static IEnumerable<SizeNeighbors> Find(IEnumerable<Quilt> quilts)
+    public static IEnumerable<SizeNeighbors> Find(RuleContext context)
     {
         var faces = new Faces();
-        foreach (Quilt quilt in quilts)
+        foreach (Quilt quilt in context.Quilts)
         {
             var found = new Found(quilt.Pattern);
-            foreach (ColoredBlock block in RuleContext.BlocksOf(quilt))
+            foreach (ColoredBlock block in context.BlocksOf(quilt))
             {
                 foreach ((string a, string b) in faces.PairsWithin(block))
                 {

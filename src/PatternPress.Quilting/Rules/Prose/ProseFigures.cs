@@ -213,7 +213,7 @@ internal static class ProseFigures
         Length side = Length.FromInches(figure.First);
         foreach (Quilt quilt in context.Quilts)
         {
-            foreach (ColoredBlock block in RuleContext.BlocksOf(quilt))
+            foreach (ColoredBlock block in context.BlocksOf(quilt))
             {
                 Length seams = quilt.House.Seam * 2;
                 string key = block.Block?.Key ?? block.Key;
@@ -234,7 +234,7 @@ internal static class ProseFigures
             }
         }
         IEnumerable<string> sizes = context
-            .Quilts.SelectMany(RuleContext.BlocksOf)
+            .Quilts.SelectMany(context.BlocksOf)
             .Select(b => Wording.Measure(b.Width))
             .Distinct();
         return new(null, $"The blocks finish at {string.Join(", ", sizes)}.");
