@@ -1,6 +1,7 @@
 using PatternPress.Booklet.Sections;
 using PatternPress.Booklet.Words;
 using PatternPress.Quilting.Compiling;
+using PatternPress.Source;
 using PatternPress.Source.Syntax;
 
 namespace PatternPress.Cli.Files;
@@ -19,7 +20,9 @@ internal static class PatternLoader
     {
         string housePath = Path.Combine(templates, "house.yaml");
         string houseShown = Path.GetRelativePath(directory, housePath).Replace('\\', '/');
-        SyntaxTree house = SyntaxTree.Read(houseShown, ReadBounded(housePath, houseShown));
+        Aside<SyntaxTree> house = Aside.Start(() =>
+            SyntaxTree.Read(houseShown, ReadBounded(housePath, houseShown))
+        );
         Compilation Read(string file)
         {
             SyntaxTree tree = SyntaxTree.Read(
@@ -31,7 +34,7 @@ internal static class PatternLoader
                 Compiler.Compile(
                     PatternFiles.IdOf(file),
                     tree,
-                    house,
+                    house.Value(),
                     new PictureFiles(Path.GetFullPath(folder))
                 )
             );

@@ -6,6 +6,7 @@ using PatternPress.Quilting.Reading;
 using PatternPress.Quilting.Resolving;
 using PatternPress.Quilting.Rules;
 using PatternPress.Quilting.Tables;
+using PatternPress.Source;
 using PatternPress.Source.Diagnostics;
 using PatternPress.Source.Syntax;
 

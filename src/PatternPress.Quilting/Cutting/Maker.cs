@@ -5,6 +5,7 @@ using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
 using PatternPress.Quilting.Techniques;
+using PatternPress.Source;
 
 namespace PatternPress.Quilting.Cutting;
 
@@ -56,8 +57,12 @@ public sealed class Maker(ImmutableArray<Technique> techniques, ICuttingPlanner 
                 PatchCuts.Gather(quilts[i], i, _drafts);
                 GatherBinding(i);
             }
-            // Planning takes most of the time, and sizes are planned apart.
-            HashSet<string>[] lengthwise = Aside.ForEach(quilts.Length, BordersInOneLength);
+            // Planning takes most of the time, and sizes are planned apart: the last one, which mostly is the largest, first.
+            HashSet<string>[] lengthwise = Aside.ForEach(
+                quilts.Length,
+                i => BordersInOneLength(quilts.Length - 1 - i)
+            );
+            Array.Reverse(lengthwise);
             for (int i = 0; i < quilts.Length; i++)
             {
                 joined[i].AddRange(BorderCuts.Gather(quilts[i], i, _drafts, lengthwise[i]));

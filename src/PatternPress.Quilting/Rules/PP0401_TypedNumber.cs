@@ -9,6 +9,8 @@ public sealed class PP0401_TypedNumber : CheckingRule
     public PP0401_TypedNumber()
         : base("PP0401", Severity.Warning, "Typed number that is computed") { }
 
+    public override bool NeedsMaking => true;
+
     public override IEnumerable<Finding> Check(RuleContext context)
     {
         foreach ((TypedFigure figure, FigureMatch match) in ProseFigures.Compare(context))

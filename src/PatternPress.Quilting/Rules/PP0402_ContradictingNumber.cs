@@ -9,6 +9,8 @@ public sealed class PP0402_ContradictingNumber : CheckingRule
     public PP0402_ContradictingNumber()
         : base("PP0402", Severity.Warning, "Typed number that agrees with nothing") { }
 
+    public override bool NeedsMaking => true;
+
     public override IEnumerable<Finding> Check(RuleContext context)
     {
         foreach ((TypedFigure figure, FigureMatch match) in ProseFigures.Compare(context))

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PatternPress.Source;
 
 namespace PatternPress.Quilting.Rules;
 

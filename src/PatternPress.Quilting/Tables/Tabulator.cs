@@ -3,6 +3,7 @@ using PatternPress.Quilting.Cutting;
 using PatternPress.Quilting.Measures;
 using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
+using PatternPress.Source;
 
 namespace PatternPress.Quilting.Tables;
 
@@ -13,6 +14,15 @@ public static class Tabulator
     {
         Pattern pattern = making.Pattern;
         ImmutableArray<SizeMaking> sizes = making.Sizes;
+        Aside<PlacementChart[]> charts = Aside.Start<PlacementChart[]>(() =>
+            [.. sizes.Select(BlockTabulator.ChartOf)]
+        );
+        Aside<BorderRow[]> borders = Aside.Start<BorderRow[]>(() =>
+            [.. BorderTabulator.Tabulate(making)]
+        );
+        Aside<SashingRow[]> sashing = Aside.Start<SashingRow[]>(() =>
+            [.. SashingTabulator.Tabulate(making)]
+        );
         ImmutableArray<CuttingTable> cutting = CuttingTabulator.Tabulate(making);
         ImmutableArray<UnitTable> units = UnitTabulator.Tabulate(making);
         ImmutableArray<PatchRow> patches = PatchTabulator.Tabulate(making);
@@ -33,10 +43,10 @@ public static class Tabulator
             cutting,
             units,
             BlockTabulator.Tabulate(making),
-            [.. sizes.Select(BlockTabulator.ChartOf)],
-            SashingTabulator.Tabulate(making),
+            [.. charts.Value()],
+            [.. sashing.Value()],
             TriangleTabulator.Tabulate(making),
-            BorderTabulator.Tabulate(making),
+            [.. borders.Value()],
             [.. sizes.Select(FinishingTabulator.Binding)],
             [.. sizes.Select(FinishingTabulator.Backing)],
             TemplateTabulator.Tabulate(units, patches, making),

@@ -1,6 +1,6 @@
-using PatternPress.Quilting;
+using PatternPress.Source;
 
-namespace PatternPress.Tests.Quilting;
+namespace PatternPress.Tests.Source;
 
 public sealed class AsideTests
 {

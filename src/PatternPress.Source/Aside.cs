@@ -1,12 +1,12 @@
 using System.Runtime.ExceptionServices;
 
-namespace PatternPress.Quilting;
+namespace PatternPress.Source;
 
 /// <summary>
 /// Work shared with one other thread, which is started once and kept. Whoever asks for a result does what the other thread has
 /// not begun, so it does no harm to share more than two threads can do, nor to share from within shared work.
 /// </summary>
-internal static class Aside
+public static class Aside
 {
     private static readonly object Gate = new();
 
@@ -162,9 +162,13 @@ internal static class Aside
 }
 
 /// <summary>A value that is worked out beside other work.</summary>
-internal sealed class Aside<T>(Func<T> finish)
+public sealed class Aside<T>
     where T : class
 {
+    private readonly Func<T> _finish;
+
+    internal Aside(Func<T> finish) => _finish = finish;
+
     /// <summary>Waits for the value; throws what working it out threw.</summary>
-    public T Value() => finish();
+    public T Value() => _finish();
 }
