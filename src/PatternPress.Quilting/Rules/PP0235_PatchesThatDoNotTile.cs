@@ -165,7 +165,7 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
         }
 
         /// <summary>Whether two shapes whose lines cross share no area nevertheless.</summary>
-        public bool IsApartFrom(Extent other)
+        public bool IsApartFrom(in Extent other)
         {
             if (Outline is null && other.Outline is null)
             {
@@ -194,19 +194,19 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
             order,
             (a, b) => shapes[a].Top.CompareTo(shapes[b].Top) is not 0 and int above ? above : a - b
         );
-        var open = new List<Extent>();
+        var open = new List<int>();
         foreach (int index in order)
         {
-            Extent next = shapes[index];
+            ref readonly Extent next = ref shapes[index];
             int kept = 0;
             for (int i = 0; i < open.Count; i++)
             {
-                Extent other = open[i];
+                ref readonly Extent other = ref shapes[open[i]];
                 if (other.Bottom <= next.Top)
                 {
                     continue;
                 }
-                open[kept++] = other;
+                open[kept++] = open[i];
                 if (other.Left < next.Right && next.Left < other.Right && !other.IsApartFrom(next))
                 {
                     return new Point(
@@ -216,7 +216,7 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
                 }
             }
             open.RemoveRange(kept, open.Count - kept);
-            open.Add(next);
+            open.Add(index);
         }
         return null;
     }
