@@ -546,6 +546,18 @@ internal sealed class Assembly : Section
                 column.Across
             );
         }
+        if (column.Blocks == 1)
+        {
+            return context.Labels.Format(
+                "layout-line-single",
+                context.Labels.List(
+                    context
+                        .Tables.Placement[size]
+                        .Counts()
+                        .Keys.Select(b => BlockNames.Of(b.Coloring, b.Number))
+                )
+            );
+        }
         return context.Manuscript.Quilts[size].OnPoint
             ? context.Labels.Format(
                 "layout-line-point",

@@ -46,7 +46,8 @@ internal sealed class Borders : Section
                     .With(
                         "counts",
                         context.Sized(i => $"{borders.Count(b => b.BySize[i] is not null)}")
-                    ),
+                    )
+                    .With("counts_differ", borders.Any(b => b.BySize.Any(cell => cell is null))),
                 new Dictionary<string, ImmutableArray<Block>>
                 {
                     ["measuring"] = Measuring(context),
@@ -253,6 +254,14 @@ internal sealed class Borders : Section
                                 context.Numbers.Size(
                                     c.OutsideWidth + (context.Sizes[0].Seam * 2),
                                     c.OutsideHeight + (context.Sizes[0].Seam * 2)
+                                )
+                            )
+                        )
+                        .With(
+                            "trim_width",
+                            SizedText(c =>
+                                context.Numbers.Measure(
+                                    c.OutsideWidth + (context.Sizes[0].Seam * 2)
                                 )
                             )
                         )

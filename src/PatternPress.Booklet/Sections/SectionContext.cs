@@ -117,13 +117,15 @@ public sealed class SectionContext
                 "caption"
             );
 
-    /// <summary>"Queen only", "Throw and Queen only"; null for what every size has.</summary>
+    /// <summary>"Queen only", "Throw and Queen only", "all but Crib"; null for what every size has.</summary>
     /// <param name="has">Whether a size has it.</param>
     public string? Only(Func<int, bool> has)
     {
         List<string> names = [.. Sizes.Where((_, i) => has(i)).Select(size => size.Name)];
-        return names.Count == Sizes.Length || names.Count == 0
-            ? null
+        return names.Count == Sizes.Length || names.Count == 0 ? null
+            // Of many sizes the one that is left out is told sooner.
+            : names.Count > 2 && names.Count == Sizes.Length - 1
+                ? Labels.Format("sizes-but", Sizes.Where((_, i) => !has(i)).First().Name)
             : Labels.Format("sizes-only", Labels.List(names));
     }
 

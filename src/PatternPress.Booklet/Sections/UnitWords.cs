@@ -38,6 +38,7 @@ internal sealed class UnitWords
                 }
             )
             .With("trim", FirstCells.Any(c => c.Trim))
+            .With("measured", IsMeasured)
             .With("leftovers", Leftovers())
             .With("sets", Sets())
             .With("rounds", Rounds());
@@ -78,6 +79,19 @@ internal sealed class UnitWords
     }
 
     public WordData Data { get; }
+
+    /// <summary>Whether the sizes of pieces differ by the size of quilt and stand in a table of their own.</summary>
+    public bool IsMeasured =>
+        unit.Rows.SelectMany(r => r.BySize)
+            .Where(c => c is not null)
+            .Select(c =>
+                string.Join(
+                    "|",
+                    c!.Pieces.Select(p => $"{p.Name} {context.Numbers.Size(p.Width, p.Height)}")
+                )
+            )
+            .Distinct()
+            .Count() > 1;
 
     private IEnumerable<UnitCell> FirstCells =>
         context.Sizes.Select((_, i) => CellOf(i)).Where(c => c is not null).Select(c => c!);

@@ -37,7 +37,7 @@ internal sealed class Units : Section
             {
                 ["intro"] = context.StepIntro(unit.Technique, words.Data),
                 ["counts"] = Counts(unit, words, context),
-                ["measures"] = Measures(unit, context),
+                ["measures"] = Measures(unit, words, context),
                 ["steps"] = [.. UnitSteps.Of(unit, words, context)],
             }
         );
@@ -85,7 +85,7 @@ internal sealed class Units : Section
     )
     {
         Labels labels = context.Labels;
-        bool measured = Measured(unit, context);
+        bool measured = words.IsMeasured;
         bool sets = unit.Rows.Any(r => r.BySize.Any(c => c is { StripSets.IsEmpty: false }));
         var table = new SizeTable(
             context,
@@ -186,19 +186,12 @@ internal sealed class Units : Section
         return new Stack(lines);
     }
 
-    /// <summary>Whether the sizes of pieces differ by the size of quilt and stand in a table of their own.</summary>
-    private static bool Measured(UnitTable unit, SectionContext context) =>
-        unit.Rows.SelectMany(r => r.BySize)
-            .Where(c => c is not null)
-            .Select(c => string.Join("|", c!.Pieces.Select(p => SizeKey(p, context))))
-            .Distinct()
-            .Count() > 1;
-
-    private static string SizeKey(UnitPiece piece, SectionContext context) =>
-        $"{piece.Name} {context.Numbers.Size(piece.Width, piece.Height)}";
-
     /// <summary>Sizes of pieces where they differ, and the size each unit must have.</summary>
-    private static ImmutableArray<Block> Measures(UnitTable unit, SectionContext context)
+    private static ImmutableArray<Block> Measures(
+        UnitTable unit,
+        UnitWords words,
+        SectionContext context
+    )
     {
         Labels labels = context.Labels;
         UnitCell?[] bySize =
@@ -207,7 +200,7 @@ internal sealed class Units : Section
                 (_, i) => unit.Rows.Select(r => r.BySize[i]).FirstOrDefault(c => c is not null)
             ),
         ];
-        if (!Measured(unit, context))
+        if (!words.IsMeasured)
         {
             return [];
         }

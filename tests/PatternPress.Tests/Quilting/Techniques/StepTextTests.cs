@@ -179,6 +179,7 @@ public partial class StepTextTests
             ["fabric"] = new ScriptArray(fabrics.Take(roles)),
             ["yield"] = recipe.Yield,
             ["numbered"] = recipe.Yield % 2 == 0,
+            ["measured"] = recipe.Yield % 2 == 1,
             ["pressing"] = pressing,
             ["trim"] = trim,
             ["leftovers"] = new ScriptArray(
