@@ -65,6 +65,15 @@ internal static class CuttingLegend
                     )
             )
             .With(
+                "along",
+                context
+                    .Tables.Cutting.SelectMany(c => c.BySize)
+                    .Any(list =>
+                        list is { Panels: null }
+                        && list.Strips.Any(s => s.Height > list.StripLength)
+                    )
+            )
+            .With(
                 "no_spare",
                 context
                     .Tables.Cutting.SelectMany(c => c.BySize)

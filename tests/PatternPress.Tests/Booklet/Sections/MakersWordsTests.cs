@@ -119,6 +119,18 @@ public sealed class MakersWordsTests
             .ShouldContain("One batch takes one square of B or C and one square of Cream (D)");
     }
 
+    // A block on its corner gets its triangles, with their table and steps, and no rows.
+    [Test]
+    public void One_block_on_its_corner_is_told_how_its_triangles_are_sewn_on()
+    {
+        string text = TextOf(Manuscripts.Of("rose-of-the-winds"));
+        int start = text.IndexOf("## Put the quilt together", StringComparison.Ordinal);
+        string assembly = text[start..text.IndexOf("## Borders", start, StringComparison.Ordinal)];
+        assembly.ShouldContain("| Corner triangles | A1 | 4 / from 2 squares of 13 5/8 in |");
+        assembly.ShouldContain("Fold each triangle in half and mark the middle of its long edge.");
+        assembly.ShouldNotContain("1 diagonal row");
+    }
+
     [Test]
     public void A_list_of_tools_ends_with_and()
     {
