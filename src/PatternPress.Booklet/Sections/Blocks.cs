@@ -68,43 +68,66 @@ internal sealed class Blocks : Section
             }
         }
         BlockSewing sewing = context.Figures.SewingOf(first);
-        foreach (
-            Block block in context.Fill(
-                "block",
-                WordData
-                    .Empty.With("block", MarkdownText.Escape(first.Name))
-                    .With("sewn_in", sewing.Way)
-                    .With("rows", sewing.Rows)
-                    .With("one_piece", first.Parts.Length == 1)
-                    .With("shown", MarkdownText.Escape(first.Coloring))
-                    .With("others", rows.Length > 1 && first.Parts.Length > 1)
-                    .With("groups", Groups(sewing, context))
-                    .With("inner", Inner(first, context))
-                    .With("nests", sewing.Nests)
-                    .With("turns", sewing.Turns)
-                    .With(
-                        "unfinished",
-                        context.Sized(i =>
-                            Square(rows, i, c => (c.UnfinishedWidth, c.UnfinishedHeight), context)
-                        )
+        ImmutableArray<Block> picture = Pictures(first, context);
+        // Beside a block that is one unit there is room for its words, and for a table that is not too wide.
+        bool beside =
+            first.Parts.Length == 1
+            && picture is [KeepWithNext]
+            && (context.Pattern.Block(first.Block!)?.Parts.Length ?? 0) <= MostPartsBeside
+            && context.Sizes.Length <= MostSizesBeside;
+        ImmutableArray<Block> filled = context.Fill(
+            "block",
+            WordData
+                .Empty.With("block", MarkdownText.Escape(first.Name))
+                .With("sewn_in", sewing.Way)
+                .With("rows", sewing.Rows)
+                .With("one_piece", first.Parts.Length == 1)
+                .With("shown", MarkdownText.Escape(first.Coloring))
+                .With("others", rows.Length > 1 && first.Parts.Length > 1)
+                .With("groups", Groups(sewing, context))
+                .With("inner", Inner(first, context))
+                .With("nests", sewing.Nests)
+                .With("turns", sewing.Turns)
+                .With(
+                    "unfinished",
+                    context.Sized(i =>
+                        Square(rows, i, c => (c.UnfinishedWidth, c.UnfinishedHeight), context)
                     )
-                    .With(
-                        "finished",
-                        context.Sized(i =>
-                            Square(rows, i, c => (c.FinishedWidth, c.FinishedHeight), context)
-                        )
-                    ),
-                new Dictionary<string, ImmutableArray<Block>>
-                {
-                    ["picture"] = Pictures(first, context),
-                    ["colorings"] = Sorting.Sorts(rows[0]) ? [] : Colorings(rows, context),
-                }
-            )
+                )
+                .With(
+                    "finished",
+                    context.Sized(i =>
+                        Square(rows, i, c => (c.FinishedWidth, c.FinishedHeight), context)
+                    )
+                ),
+            new Dictionary<string, ImmutableArray<Block>>
+            {
+                ["picture"] = beside ? [] : picture,
+                ["colorings"] = Sorting.Sorts(rows[0]) ? [] : Colorings(rows, context),
+            }
+        );
+        if (!beside)
+        {
+            foreach (Block block in filled)
+            {
+                yield return block;
+            }
+            yield break;
+        }
+        yield return new KeepTogether(
+            new Columns(Column.Natural(picture[0]), Column.Share(new Stack(filled)))
+            {
+                Gap = Between,
+                StackBelow = context.Grown(260.Pt),
+            }
         )
         {
-            yield return block;
-        }
+            MostEmpty = 0.3,
+        };
     }
+
+    private const int MostPartsBeside = 3;
+    private const int MostSizesBeside = 4;
 
     /// <summary>The blocks inside a block: their name, how many alike, what each measures before it is sewn in.</summary>
     private static ImmutableArray<WordData> Inner(BlockRow row, SectionContext context) =>

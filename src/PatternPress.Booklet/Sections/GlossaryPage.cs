@@ -24,26 +24,26 @@ internal sealed class GlossaryPage : Section
         return
         [
             new Heading(2, glossary.Heading) { Name = Name },
-            new Table(
-                [TableColumn.Natural(), TableColumn.Share()],
-                [
-                    .. used.Select(term => new TableRow(
-                        Cells.Head(
-                            new Text(
-                                FractionText.Parse(
-                                    term.Name,
-                                    new InlineStyle { Bold = true, Ink = context.Theme.Accent }
-                                ),
-                                "table"
-                            )
-                        ),
-                        new TableCell(new Text(Typography.Set(term.Meaning), "table"))
-                    )),
-                ]
+            new BalancedColumns(
+                new Stack(
+                    used.Select(term => new Text(
+                        [
+                            .. FractionText.Parse(
+                                $"{term.Name}:",
+                                new InlineStyle { Bold = true, Ink = context.Theme.Accent }
+                            ),
+                            .. FractionText.Parse($" {Typography.Set(term.Meaning)}"),
+                        ],
+                        "table"
+                    ))
+                )
+                {
+                    Gap = 3.Pt,
+                },
+                2
             )
             {
-                Style = TableLooks.Plain(context.Theme) with { Padding = Insets.Of(6.Pt, 1.8.Pt) },
-                Summary = context.Labels["summary-glossary"],
+                LeastWidth = context.Grown(220.Pt),
             },
         ];
     }

@@ -62,12 +62,7 @@ public sealed class GlossaryPageTests
             before = before.Replace(name, "", StringComparison.Ordinal);
         }
         ImmutableArray<GlossaryTerm> terms = BookletTemplates.Templates.Glossary.Terms;
-        string[] explained =
-        [
-            .. text[start..]
-                .Split('\n')
-                .Select(l => l.Split('|').ElementAtOrDefault(1)?.Trim() ?? ""),
-        ];
+        string[] explained = [.. text[start..].Split('\n').Select(l => l.Split(':')[0].Trim())];
         foreach (string term in Trade)
         {
             if (terms.Single(t => t.Name == term).OccursIn(before))
@@ -81,16 +76,16 @@ public sealed class GlossaryPageTests
     public void Only_terms_that_are_used_are_explained(string id)
     {
         string text = Documents.TextOf(Documents.Compose(Manuscripts.Of(id)));
-        text.Contains("\n| fat quarter |").ShouldBe(id == "lantern-fair");
-        text.Contains("\n| segment |").ShouldBe(id == "towpath");
-        text.Contains("\n| cornerstone |").ShouldBe(id is "harbor-lights" or "lantern-fair");
+        text.Contains("\nfat quarter: ").ShouldBe(id == "lantern-fair");
+        text.Contains("\nsegment: ").ShouldBe(id == "towpath");
+        text.Contains("\ncornerstone: ").ShouldBe(id is "harbor-lights" or "lantern-fair");
         // Neither in explanations of other terms nor in words that mean something else.
-        text.Contains("\n| sashing |").ShouldBe(id is "harbor-lights" or "lantern-fair");
-        text.Contains("\n| rounds |").ShouldBe(id == "rose-of-the-winds");
+        text.Contains("\nsashing: ").ShouldBe(id is "harbor-lights" or "lantern-fair");
+        text.Contains("\nrounds: ").ShouldBe(id == "rose-of-the-winds");
         if (id == "signal-fires")
         {
             // Five of its fabrics are called Grain.
-            text.Contains("\n| grain |").ShouldBeFalse();
+            text.Contains("\ngrain: ").ShouldBeFalse();
         }
     }
 }
