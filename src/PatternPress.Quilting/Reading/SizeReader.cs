@@ -14,7 +14,7 @@ internal static class SizeReader
     private const int MostBlocks = 10_000;
 
     /// <summary>Far beyond any pattern; so is this for all its sizes together.</summary>
-    private const int MostBlocksTogether = 100_000;
+    private const int MostBlocksTogether = 30_000;
 
     /// <summary>A booklet with a column for each would have no room on its pages.</summary>
     private const int MostSizes = 40;

@@ -27,7 +27,11 @@ public sealed class ShapeChecker
     /// <param name="Key">The key it stands behind, if any.</param>
     private readonly record struct Place(Span Owner, string Subject, string? Key);
 
-    private sealed record Level(MapShape Shape, string Subject);
+    private sealed record Level(MapShape Shape, string Subject)
+    {
+        /// <summary>Keys of this level that stand further in.</summary>
+        public HashSet<string> Misplaced { get; } = [];
+    }
 
     private void Check(Node node, Shape shape, Place place)
     {
@@ -79,6 +83,9 @@ public sealed class ShapeChecker
                 }
 
                 break;
+            // A dash without a blank, which has its finding, made a key of a list item.
+            case (ListShape, MapNode { Entries: [{ Key.Value: ['-', ..] }, ..] }) when !isComplete:
+                break;
             case (EitherShape either, _) when Fitting(either, node) is { } fitting:
                 Check(node, fitting, place);
                 break;
@@ -112,13 +119,34 @@ public sealed class ShapeChecker
     {
         // Keys that stand in the map under a wrong name are not reported as missing too.
         HashSet<string>? meant = null;
-        levels.Add(new Level(shape, place.Subject));
-        foreach (var entry in map.Entries)
+        var own = new Level(shape, place.Subject);
+        levels.Add(own);
+        Entry? emptied = null;
+        var isIndented = true;
+        for (var i = 0; i < map.Entries.Length; i++)
         {
+            var entry = map.Entries[i];
             var name = entry.Key.Value;
             if (shape.Find(name) is { } key)
             {
+                emptied = null;
+                if (IsEmptied(map, i, shape))
+                {
+                    emptied = entry;
+                    isIndented = false;
+                    continue;
+                }
+
                 Check(entry.Value, key.Value, new Place(entry.Key.Span, key.Value.What, key.Name));
+            }
+            else if (emptied is not null)
+            {
+                // One finding for all lines that should stand further in.
+                if (!isIndented)
+                {
+                    isIndented = true;
+                    diagnostics.Add(ShapeFaults.NotIndented(entry.Key, emptied.Key, shape));
+                }
             }
             else if (!diagnostics.IsFull)
             {
@@ -147,7 +175,12 @@ public sealed class ShapeChecker
 
         foreach (var key in shape.Keys)
         {
-            if (key.Required && map.Find(key.Name) is null && meant?.Contains(key.Name) != true)
+            if (
+                key.Required
+                && map.Find(key.Name) is null
+                && meant?.Contains(key.Name) != true
+                && !own.Misplaced.Contains(key.Name)
+            )
             {
                 diagnostics.Add(ShapeFaults.MissingKey(place.Owner, key, place.Subject));
             }
@@ -165,6 +198,22 @@ public sealed class ShapeChecker
             diagnostics.Add(ShapeFaults.MissingKey(place.Owner, missing, place.Subject));
         }
     }
+
+    /// <summary>
+    /// Whether an entry has no value because the lines below it, which are no keys of this map, are not indented.
+    /// </summary>
+    private static bool IsEmptied(MapNode map, int index, MapShape shape) =>
+        map.Entries[index].Value is ScalarNode { IsEmpty: true, Style: ScalarStyle.Plain }
+        && index + 1 < map.Entries.Length
+        && map.Entries[index + 1].Key.Value is var next
+        && shape.Find(next) is null
+        && Nearest.To(next, shape.Names) is null
+        && shape.Find(map.Entries[index].Key.Value)!.Value switch
+        {
+            NamesShape => true,
+            MapShape inner => inner.Find(next) is not null,
+            _ => false,
+        };
 
     private void CheckExactlyOne(MapNode map, MapShape shape, Place place)
     {
@@ -209,6 +258,7 @@ public sealed class ShapeChecker
             var level = levels[i];
             if (level.Shape.Find(name) is not null)
             {
+                level.Misplaced.Add(name);
                 return $"`{name}` belongs to {level.Subject}: is this line indented too far?";
             }
         }

@@ -23,6 +23,19 @@ internal static class ShapeFaults
             hint
         );
 
+    /// <summary>A line below a key without a value that should have been indented.</summary>
+    public static Diagnostic NotIndented(ScalarNode key, ScalarNode above, MapShape shape) =>
+        Diagnostic
+            .Error(
+                "PP0130",
+                $"`{Excerpt.Of(key.Value)}` is no key of {shape.What}",
+                key.Span,
+                "not indented",
+                $"What belongs to `{above.Value}` stands on the lines below it, indented further.",
+                $"indent this line, and those like it below, by {above.Span.StartColumn + 1} blanks"
+            )
+            .With(above.Span, "has no value so far");
+
     public static Diagnostic MissingKey(Span owner, Key key, string subject) =>
         Diagnostic.Error(
             "PP0131",
@@ -84,8 +97,29 @@ internal static class ShapeFaults
             $"`{Excerpt.Of(found.Value)}` is not {shape.What}",
             FirstLine(found),
             $"expected {Expected(shape)}",
-            shape.Description
+            shape.Description,
+            FormHint(found.Value.Trim(), shape)
         );
+
+    /// <summary>The value as it was probably meant, or a good one.</summary>
+    private static string? FormHint(string value, TextShape shape)
+    {
+        var bare = value.Trim('\u201C', '\u201D', '\u201E', '\u2018', '\u2019', '\u00AB', '\u00BB');
+        if (bare.Length < value.Length && shape.Form!.Matches(bare))
+        {
+            return $"use straight quotation marks: \"{bare}\"";
+        }
+
+        foreach (var meant in new[] { $"#{value}", $"{value}.0", $"{value}.0.0" })
+        {
+            if (shape.Form!.Matches(meant))
+            {
+                return $"did you mean {AsYaml(meant)}?";
+            }
+        }
+
+        return InLine(shape) is { } example ? $"write it like this: {example}" : null;
+    }
 
     /// <summary>The lines of a drawing that is not begun with |.</summary>
     public static Diagnostic RowsRunTogether(ScalarNode found, TextShape shape, string? key) =>

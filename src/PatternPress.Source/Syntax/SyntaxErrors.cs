@@ -158,6 +158,12 @@ internal static class SyntaxErrors
         var (line, column) = error.Source.At(error.Start);
         var text = error.Source.Line(line);
         var before = text.AsSpan(0, Math.Min(column - 1, text.Length));
+        var content = text.AsSpan().TrimStart(' ');
+        if (content.Length > 1 && content[0] == '-' && content[1] is '{' or '[')
+        {
+            return DashWithoutBlank(error.Source, line);
+        }
+
         if (before.Contains(": ", StringComparison.Ordinal))
         {
             return Diagnostic.Error(
@@ -175,15 +181,7 @@ internal static class SyntaxErrors
         var aboveText = error.Source.Line(above).AsSpan().Trim(' ');
         if (aboveText.StartsWith("-") && !aboveText.StartsWith("- "))
         {
-            var dash = error.Source.Line(above).IndexOf('-');
-            return Diagnostic.Error(
-                "PP0126",
-                "a dash stands without a blank after it",
-                new Span(error.Source.File, above, dash + 1, above, dash + 2),
-                "this dash begins no list item",
-                NotRead,
-                "put a blank after the dash"
-            );
+            return DashWithoutBlank(error.Source, above);
         }
 
         if (!aboveText.Contains(": ", StringComparison.Ordinal) && !aboveText.EndsWith(":"))
@@ -204,6 +202,19 @@ internal static class SyntaxErrors
                 Lead(error.Source, above),
                 $"its key is indented by {ContentIndentOf(error.Source, above)}"
             );
+    }
+
+    private static Diagnostic DashWithoutBlank(SourceText source, int line)
+    {
+        var dash = source.Line(line).IndexOf('-');
+        return Diagnostic.Error(
+            "PP0126",
+            "a dash stands without a blank after it",
+            new Span(source.File, line, dash + 1, line, dash + 2),
+            "this dash begins no list item",
+            NotRead,
+            "put a blank after the dash"
+        );
     }
 
     /// <summary>Something else than a comma or the closing bracket stands between the items of brackets.</summary>
