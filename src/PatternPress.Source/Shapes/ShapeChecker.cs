@@ -83,9 +83,6 @@ public sealed class ShapeChecker
                 }
 
                 break;
-            // A dash without a blank, which has its finding, made a key of a list item.
-            case (ListShape, MapNode { Entries: [{ Key.Value: ['-', ..] }, ..] }) when !isComplete:
-                break;
             case (EitherShape either, _) when Fitting(either, node) is { } fitting:
                 Check(node, fitting, place);
                 break;
