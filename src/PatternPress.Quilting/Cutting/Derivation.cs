@@ -5,8 +5,22 @@ using PatternPress.Quilting.Model;
 namespace PatternPress.Quilting.Cutting;
 
 /// <summary>How a printed number came about: named terms, the last of which is the number.</summary>
-/// <param name="Of">What is derived: "fabric B", "binding".</param>
-public sealed record Derivation(string Of, ImmutableArray<DerivationTerm> Terms);
+public sealed record Derivation
+{
+    private readonly Func<ImmutableArray<DerivationTerm>> _terms;
+
+    public Derivation(string of, ImmutableArray<DerivationTerm> terms)
+        : this(of, () => terms) { }
+
+    /// <param name="of">What is derived: "fabric B", "binding".</param>
+    /// <param name="terms">Put into words only when somebody asks, which hardly any build does.</param>
+    public Derivation(string of, Func<ImmutableArray<DerivationTerm>> terms) =>
+        (Of, _terms) = (of, terms);
+
+    public string Of { get; init; }
+
+    public ImmutableArray<DerivationTerm> Terms => _terms();
+}
 
 /// <summary>One line of a derivation.</summary>
 /// <param name="Name">What the value is: "strips", "to buy".</param>

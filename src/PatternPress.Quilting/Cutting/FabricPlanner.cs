@@ -499,17 +499,45 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
         CuttingList list
     )
     {
-        House house = list.House;
-        string Told(Length length) => HouseText.Of(length, house.Unit);
-        var terms = ImmutableArray.CreateBuilder<DerivationTerm>();
         Length sum = Length.Zero;
         foreach (PlannedStrip strip in strips)
         {
-            Length length = strip.Height * strip.Count;
             if (strip.Beside is null)
             {
-                sum += length;
+                sum += strip.Height * strip.Count;
             }
+        }
+        Yardage yardage = YardageOf(sum, list.House);
+        return new FabricPlan(
+            list.Fabric,
+            list.Use,
+            list.UsableWidth,
+            list.StripLength,
+            style == CutStyle.Plain ? PlanStyle.Plain : PlanStyle.Thrifty,
+            strips,
+            sum.Sign > 0 ? list.House.Squaring : Length.Zero,
+            yardage,
+            lowerBound,
+            new Derivation(
+                list.Use == FabricUse.Binding ? "binding" : $"fabric {list.Fabric}",
+                () => Terms(strips, sum, yardage, list)
+            )
+        );
+    }
+
+    private static ImmutableArray<DerivationTerm> Terms(
+        ImmutableArray<PlannedStrip> strips,
+        Length sum,
+        Yardage yardage,
+        CuttingList list
+    )
+    {
+        House house = list.House;
+        string Told(Length length) => HouseText.Of(length, house.Unit);
+        var terms = ImmutableArray.CreateBuilder<DerivationTerm>();
+        foreach (PlannedStrip strip in strips)
+        {
+            Length length = strip.Height * strip.Count;
             string pieces = string.Join(
                 " + ",
                 strip.Segments.Select(s => $"{s.PiecesPerStrip} {string.Join("/", s.Cuts)}")
@@ -563,7 +591,6 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
             need = before;
         }
         terms.Add(new("needed", "along the fabric", new Quantity.Measure(need)));
-        Yardage yardage = YardageOf(sum, house);
         terms.Add(
             new(
                 "to buy",
@@ -572,20 +599,6 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
                 new Quantity.Bought(yardage)
             )
         );
-        return new FabricPlan(
-            list.Fabric,
-            list.Use,
-            list.UsableWidth,
-            list.StripLength,
-            style == CutStyle.Plain ? PlanStyle.Plain : PlanStyle.Thrifty,
-            strips,
-            sum.Sign > 0 ? house.Squaring : Length.Zero,
-            yardage,
-            lowerBound,
-            new Derivation(
-                list.Use == FabricUse.Binding ? "binding" : $"fabric {list.Fabric}",
-                terms.ToImmutable()
-            )
-        );
+        return terms.ToImmutable();
     }
 }

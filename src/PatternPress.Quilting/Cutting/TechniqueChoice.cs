@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PatternPress.Quilting.Measures;
+using PatternPress.Quilting.Model;
 using PatternPress.Quilting.Resolving;
 using PatternPress.Quilting.Techniques;
 
@@ -16,6 +17,11 @@ internal sealed class TechniqueChoice(
     CutDrafts drafts
 )
 {
+    // Sizes mostly share their blocks.
+    private readonly Dictionary<(Technique, PartGroup), Known> _recipes = [];
+
+    private sealed record Known(UnitForm Form, Length Width, House House, Recipe Recipe);
+
     /// <returns>Null with a problem added where no technique will do.</returns>
     public Technique? Choose(ShapeDraft shape, List<MakingProblem> problems)
     {
@@ -26,16 +32,34 @@ internal sealed class TechniqueChoice(
     }
 
     /// <summary>Everything a maker needs for one batch of a part in one size.</summary>
-    public Recipe Recipe(Technique technique, PartGroup part, int size) =>
-        technique.Recipe(
-            part.Forms[size]!,
-            part.Fabrics,
-            NarrowestWidth(part, size),
-            quilts[size].House
-        );
+    public Recipe Recipe(Technique technique, PartGroup part, int size)
+    {
+        UnitForm form = part.Forms[size]!;
+        Length width = NarrowestWidth(part, size);
+        House house = quilts[size].House;
+        if (
+            !_recipes.TryGetValue((technique, part), out Known? known)
+            || !ReferenceEquals(known.Form, form)
+            || known.Width != width
+            || known.House != house
+        )
+        {
+            Recipe recipe = technique.Recipe(form, part.Fabrics, width, house);
+            known = new(form, width, house, recipe);
+            _recipes[(technique, part)] = known;
+        }
+        return known.Recipe;
+    }
 
-    private Length NarrowestWidth(PartGroup part, int size) =>
-        part.Fabrics.Select(fabric => drafts.StripLength(fabric, size)).Aggregate(Length.Min);
+    private Length NarrowestWidth(PartGroup part, int size)
+    {
+        Length narrowest = drafts.StripLength(part.Fabrics[0], size);
+        foreach (string fabric in part.Fabrics.AsSpan()[1..])
+        {
+            narrowest = Length.Min(narrowest, drafts.StripLength(fabric, size));
+        }
+        return narrowest;
+    }
 
     private Technique? Asked(
         string method,
@@ -81,8 +105,7 @@ internal sealed class TechniqueChoice(
         List<MakingProblem> problems
     )
     {
-        Technique? best = null;
-        Area bestArea = Area.Zero;
+        var fitting = new List<Technique>();
         var reasons = ImmutableArray.CreateBuilder<(string, string)>();
         foreach (Technique technique in candidates)
         {
@@ -96,13 +119,9 @@ internal sealed class TechniqueChoice(
                 reasons.Add((technique.Keyword, refusals[0].Reason));
                 continue;
             }
-            Area area = FabricFor(technique, shape);
-            if (best is null || area < bestArea)
-            {
-                (best, bestArea) = (technique, area);
-            }
+            fitting.Add(technique);
         }
-        if (best is null)
+        if (fitting.Count == 0)
         {
             problems.Add(
                 new MakingProblem.NoTechnique(
@@ -113,6 +132,20 @@ internal sealed class TechniqueChoice(
                     Keys(shape)
                 )
             );
+            return null;
+        }
+        Technique best = fitting[0];
+        if (fitting.Count > 1)
+        {
+            Area least = FabricFor(best, shape);
+            foreach (Technique other in fitting.Skip(1))
+            {
+                Area area = FabricFor(other, shape);
+                if (area < least)
+                {
+                    (best, least) = (other, area);
+                }
+            }
         }
         return best;
     }
@@ -120,17 +153,35 @@ internal sealed class TechniqueChoice(
     private List<(int Size, string Reason)> Refusals(Technique technique, ShapeDraft shape)
     {
         var refusals = new List<(int, string)>();
+        (UnitForm Form, House House, Length Width, string? Refusal)? last = null;
         foreach (int size in shape.Sizes)
         {
-            Length width = shape
-                .Parts.Where(part => part.Forms[size] is not null)
-                .Select(part => NarrowestWidth(part, size))
-                .Aggregate(Length.Min);
+            UnitForm form = shape.Forms[size]!;
+            House house = quilts[size].House;
+            Length? narrowest = null;
+            foreach (PartGroup part in shape.Parts)
+            {
+                if (part.Forms[size] is not null)
+                {
+                    Length own = NarrowestWidth(part, size);
+                    narrowest = narrowest is { } other ? Length.Min(own, other) : own;
+                }
+            }
+            Length width = narrowest!.Value;
             if (
-                !technique.CanMake(shape.Forms[size]!, quilts[size].House, width, out string reason)
+                last is not { } known
+                || !ReferenceEquals(known.Form, form)
+                || known.Width != width
+                || known.House != house
             )
             {
-                refusals.Add((size, reason));
+                bool can = technique.CanMake(form, house, width, out string reason);
+                known = (form, house, width, can ? null : reason);
+                last = known;
+            }
+            if (known.Refusal is { } refusal)
+            {
+                refusals.Add((size, refusal));
             }
         }
         return refusals;
@@ -141,8 +192,12 @@ internal sealed class TechniqueChoice(
         Area area = Area.Zero;
         foreach (PartGroup part in shape.Parts)
         {
-            foreach (int size in shape.Sizes.Where(i => part.Forms[i] is not null))
+            for (int size = 0; size < part.Forms.Length; size++)
             {
+                if (part.Forms[size] is null)
+                {
+                    continue;
+                }
                 Recipe recipe = Recipe(technique, part, size);
                 foreach (RecipePiece piece in recipe.PiecesFor(part.Needed[size]))
                 {

@@ -100,20 +100,42 @@ public sealed class PP0235_PatchesThatDoNotTile : CheckingRule
     private static Rect Whole(Length width, Length height) =>
         new(Length.Zero, Length.Zero, width, height);
 
-    private static Extent[] Tiles(Quilt quilt) =>
-        [
-            .. quilt.Places.Select(p =>
-                p.Frame.OnPoint ? Extent.Of(p.Outline) : Extent.Of(p.Place)
-            ),
-            .. quilt.Sashes.Select(s =>
-                s.Frame.OnPoint ? Extent.Of(s.Outline) : Extent.Of(s.Place)
-            ),
-            .. quilt.Pieces.Select(p => Extent.Of(p.Shape)),
-            .. quilt.Borders.SelectMany(b =>
-                b.Pieces.Select(p => p.Mitered is { } shape ? Extent.Of(shape) : Extent.Of(p.Place))
-            ),
-            .. quilt.Borders.SelectMany(b => b.Blocks.Select(b => Extent.Of(b.Place.Place))),
-        ];
+    private static Extent[] Tiles(Quilt quilt)
+    {
+        int count = quilt.Places.Length + quilt.Sashes.Length + quilt.Pieces.Length;
+        foreach (Border border in quilt.Borders)
+        {
+            count += border.Pieces.Length + border.Blocks.Length;
+        }
+        var tiles = new Extent[count];
+        int at = 0;
+        foreach (BlockPlace place in quilt.Places)
+        {
+            tiles[at++] = place.Frame.OnPoint ? Extent.Of(place.Outline) : Extent.Of(place.Place);
+        }
+        foreach (Sash sash in quilt.Sashes)
+        {
+            tiles[at++] = sash.Frame.OnPoint ? Extent.Of(sash.Outline) : Extent.Of(sash.Place);
+        }
+        foreach (SettingPiece piece in quilt.Pieces)
+        {
+            tiles[at++] = Extent.Of(piece.Shape);
+        }
+        foreach (Border border in quilt.Borders)
+        {
+            foreach (BorderPiece piece in border.Pieces)
+            {
+                tiles[at++] = piece.Mitered is { } shape
+                    ? Extent.Of(shape)
+                    : Extent.Of(piece.Place);
+            }
+            foreach (BorderBlock block in border.Blocks)
+            {
+                tiles[at++] = Extent.Of(block.Place.Place);
+            }
+        }
+        return tiles;
+    }
 
     /// <summary>What is wrong, with the numbers; null if the shapes cover the whole exactly once.</summary>
     private static string? Fault(Extent[] shapes, Rect whole)

@@ -84,37 +84,46 @@ public sealed class PP0308_CountsThatDoNotComeOut : CheckingRule
     {
         foreach (FabricPlan plan in size.Fabrics)
         {
-            var planned = new Dictionary<string, long>(StringComparer.Ordinal);
+            // Cuts of equal size share a segment; the first of them stands for all.
+            var planned = new SortedDictionary<string, (long Count, List<string> Cuts)>(
+                StringComparer.Ordinal
+            );
             foreach (PlannedStrip strip in plan.Strips)
             {
                 foreach (PlannedSegment segment in strip.Segments)
                 {
-                    // Cuts of equal size share a segment; the first of them stands for all.
-                    string first = segment.Cuts[0];
-                    planned[first] =
-                        planned.GetValueOrDefault(first) + (segment.PiecesPerStrip * strip.Count);
+                    (long count, List<string> cuts) = planned.GetValueOrDefault(
+                        segment.Cuts[0],
+                        (0, [])
+                    );
+                    foreach (string cut in segment.Cuts)
+                    {
+                        if (!cuts.Contains(cut))
+                        {
+                            cuts.Add(cut);
+                        }
+                    }
+                    planned[segment.Cuts[0]] = (
+                        count + (segment.PiecesPerStrip * strip.Count),
+                        cuts
+                    );
                 }
             }
-            var shared = plan
-                .Strips.SelectMany(s => s.Segments)
-                .GroupBy(s => s.Cuts[0])
-                .ToDictionary(g => g.Key, g => g.SelectMany(s => s.Cuts).Distinct().ToList());
-            foreach (
-                (string first, List<string> cuts) in shared.OrderBy(
-                    s => s.Key,
-                    StringComparer.Ordinal
-                )
-            )
+            foreach ((long made, List<string> cuts) in planned.Values)
             {
-                long needed = size.Cuts.Where(c => cuts.Contains(c.Id)).Sum(c => c.Count);
-                if (planned[first] < needed)
+                long needed = 0;
+                foreach (Cut cut in size.Cuts)
+                {
+                    needed += cuts.Contains(cut.Id) ? cut.Count : 0;
+                }
+                if (made < needed)
                 {
                     yield return FindIn(
                         size.Key,
                         pattern.Fabric(plan.Fabric)?.Span ?? Span.None,
                         $"the strips of fabric \"{plan.Fabric}\" give too few pieces {string.Join(", ", cuts)}",
                         "cut from this fabric",
-                        $"{planned[first]} cut, {needed} needed"
+                        $"{made} cut, {needed} needed"
                     );
                 }
             }

@@ -7,18 +7,19 @@ namespace PatternPress.Benchmarks.Processes;
 /// <summary>
 /// Times the program as a whole process, as a person meets it: a cold check against an empty console program, and a
 /// full build with its peak memory. Both ways of publishing are shown: compiled ahead of time, as the program is
-/// delivered, and on the runtime. Each is set against the empty program on the runtime, and against the one published
-/// the same way.
+/// delivered, and on the runtime. Each is set against programs published the same way: what <c>dotnet new console</c> writes,
+/// one greeting, and one that returns at once; and against the greeting on the runtime.
 /// </summary>
 internal static class ProcessBenchmark
 {
-    private const int Runs = 11;
+    private const int Runs = 21;
 
     private const string EmptyProject = """
         <Project Sdk="Microsoft.NET.Sdk">
           <PropertyGroup>
             <OutputType>Exe</OutputType>
             <TargetFramework>net10.0</TargetFramework>
+            <ImplicitUsings>enable</ImplicitUsings>
             <InvariantGlobalization>true</InvariantGlobalization>
             <ConcurrentGarbageCollection>false</ConcurrentGarbageCollection>
             <PublishReadyToRun Condition="'$(PublishAot)' != 'true'">true</PublishReadyToRun>
@@ -39,56 +40,84 @@ internal static class ProcessBenchmark
                 "PatternPress.Cli",
                 "PatternPress.Cli.csproj"
             );
-            string emptyProject = WriteEmptyProject(work);
+            string greeting = WriteProject(
+                work,
+                "greeting",
+                "Console.WriteLine(\"Hello, World!\");\n"
+            );
+            string nothing = WriteProject(work, "nothing", "return 0;\n");
             string[] patterns = Directory.GetFiles(
                 Path.Combine(repository, "patterns"),
                 "*.quilt.yaml"
             );
             Array.Sort(patterns, StringComparer.Ordinal);
-            string emptyOnRuntime = "";
+            string onRuntime = "";
             foreach (bool native in new[] { false, true })
             {
                 string way = native ? "native" : "runtime";
-                string empty = Publish(
-                    emptyProject,
-                    Path.Combine(work, $"empty-{way}"),
-                    "empty",
-                    native
+                string Made(string source, string name) =>
+                    Publish(source, Path.Combine(work, $"{name}-{way}"), name, native);
+                (string greets, string returns) = (
+                    Made(greeting, "greeting"),
+                    Made(nothing, "nothing")
                 );
-                string program = Publish(project, Path.Combine(work, way), "patternpress", native);
-                emptyOnRuntime = native ? emptyOnRuntime : empty;
+                string program = Made(project, "patternpress");
+                onRuntime = native ? onRuntime : greets;
                 Console.WriteLine(
                     $"\n{way}: medians of {Runs} runs, {Environment.ProcessorCount} processors"
                 );
                 Console.WriteLine(
-                    $"{"", -40} {"wall", 9} {"peak memory", 12} {"to empty", 9} {"to empty on the runtime", 24}"
+                    $"{"", -40} {"wall", 9} {"peak memory", 12} {"to greeting", 12} {"to nothing", 12} {"to greeting on the runtime", 27}"
                 );
                 foreach (string pattern in patterns)
                 {
                     // In turn, so that all meet the same drift of a shared machine.
-                    var onRuntime = new List<Measured>();
-                    var nothing = new List<Measured>();
-                    var check = new List<Measured>();
+                    string[] programs = [onRuntime, greets, returns, program];
+                    List<TimeSpan>[] walls =
+                    [
+                        [],
+                        [],
+                        [],
+                        [],
+                    ];
                     for (int run = 0; run < Runs; run++)
                     {
-                        onRuntime.Add(Measure(emptyOnRuntime, [], repository));
-                        nothing.Add(Measure(empty, [], repository));
-                        check.Add(Measure(program, ["check", pattern], repository));
+                        for (int i = 0; i < programs.Length; i++)
+                        {
+                            string[] arguments = i == 3 ? ["check", pattern] : [];
+                            walls[i].Add(Time(programs[i], arguments, repository));
+                        }
                     }
-                    Print("empty console program", nothing, nothing, onRuntime);
-                    Print($"check {Path.GetFileName(pattern)}", check, nothing, onRuntime);
+                    TimeSpan[] medians = [.. walls.Select(Median)];
+                    if (pattern == patterns[0])
+                    {
+                        Print("greeting", medians[1], Peak(greets, [], repository), medians);
+                        Print(
+                            "returns at once",
+                            medians[2],
+                            Peak(returns, [], repository),
+                            medians
+                        );
+                    }
+                    Print(
+                        $"check {Path.GetFileName(pattern)}",
+                        medians[3],
+                        Peak(program, ["check", pattern], repository),
+                        medians
+                    );
                 }
                 foreach (string pattern in patterns)
                 {
-                    var build = new List<Measured>();
-                    for (int run = 0; run < 3; run++)
-                    {
-                        string output = Path.Combine(work, "out");
-                        build.Add(
-                            Measure(program, ["build", pattern, "--output", output], repository)
-                        );
-                    }
-                    Print($"build {Path.GetFileName(pattern)}", build);
+                    string[] arguments = ["build", pattern, "--output", Path.Combine(work, "out")];
+                    Print(
+                        $"build {Path.GetFileName(pattern)}",
+                        Median([
+                            .. Enumerable
+                                .Range(0, 3)
+                                .Select(_ => Time(program, arguments, repository)),
+                        ]),
+                        Peak(program, arguments, repository)
+                    );
                 }
             }
             return 0;
@@ -99,42 +128,43 @@ internal static class ProcessBenchmark
         }
     }
 
-    private static void Print(string what, List<Measured> runs, params List<Measured>[] references)
+    /// <param name="medians">Of the greeting on the runtime, of the greeting and of what returns at once.</param>
+    private static void Print(
+        string what,
+        TimeSpan wall,
+        long peakBytes,
+        params ReadOnlySpan<TimeSpan> medians
+    )
     {
-        double memory = Median(runs.Select(r => r.PeakBytes / 1e6));
-        string ratios = string.Concat(
-            references.Select(
-                (reference, i) =>
-                    (Wall(runs) / Wall(reference))
-                        .ToString("0.0 ×", CultureInfo.InvariantCulture)
-                        .PadLeft(i == 0 ? 10 : 25)
-            )
+        string Ratio(TimeSpan reference, int width) =>
+            (wall / reference).ToString("0.0 ×", CultureInfo.InvariantCulture).PadLeft(width);
+        string ratios = medians.IsEmpty
+            ? ""
+            : Ratio(medians[1], 13) + Ratio(medians[2], 13) + Ratio(medians[0], 28);
+        Console.WriteLine(
+            $"{what, -40} {wall.TotalMilliseconds, 6:0.0} ms {peakBytes / 1e6, 9:0} MB{ratios}"
         );
-        Console.WriteLine($"{what, -40} {Wall(runs), 6:0} ms {memory, 9:0} MB{ratios}");
     }
 
-    private static double Wall(List<Measured> runs) =>
-        Median(runs.Select(r => r.Wall.TotalMilliseconds));
-
-    private static double Median(IEnumerable<double> values)
+    private static TimeSpan Median(List<TimeSpan> values)
     {
-        double[] sorted = [.. values.Order()];
+        TimeSpan[] sorted = [.. values.Order()];
         return sorted[sorted.Length / 2];
     }
 
-    private static string WriteEmptyProject(string work)
+    private static string WriteProject(string work, string name, string code)
     {
-        string folder = Path.Combine(work, "empty-source");
+        string folder = Path.Combine(work, $"{name}-source");
         Directory.CreateDirectory(folder);
-        string project = Path.Combine(folder, "empty.csproj");
+        string project = Path.Combine(folder, $"{name}.csproj");
         File.WriteAllText(project, EmptyProject);
-        File.WriteAllText(Path.Combine(folder, "Program.cs"), "return 0;\n");
+        File.WriteAllText(Path.Combine(folder, "Program.cs"), code);
         return project;
     }
 
     private static string Publish(string project, string output, string name, bool native)
     {
-        Measure(
+        Time(
             "dotnet",
             [
                 "publish",
@@ -156,34 +186,14 @@ internal static class ProcessBenchmark
         return Path.Combine(output, OperatingSystem.IsWindows() ? name + ".exe" : name);
     }
 
-    private readonly record struct Measured(TimeSpan Wall, long PeakBytes);
-
-    private static Measured Measure(string program, string[] arguments, string directory)
+    // Nothing is looked at while the process runs: that would take the processors away from it.
+    private static TimeSpan Time(string program, string[] arguments, string directory)
     {
-        var start = new ProcessStartInfo(program, arguments)
-        {
-            WorkingDirectory = directory,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
         long began = Stopwatch.GetTimestamp();
-        using Process process = Process.Start(start)!;
+        using Process process = Begin(program, arguments, directory);
         Task<string> said = process.StandardOutput.ReadToEndAsync();
         Task<string> complained = process.StandardError.ReadToEndAsync();
-        long peak = 0;
-        // An ended process no longer tells its peak, so it is asked while it runs.
-        while (!process.WaitForExit(2))
-        {
-            process.Refresh();
-            try
-            {
-                peak = Math.Max(peak, process.PeakWorkingSet64);
-            }
-            catch (InvalidOperationException)
-            {
-                // It ended between the two questions.
-            }
-        }
+        process.WaitForExit();
         TimeSpan wall = Stopwatch.GetElapsedTime(began);
         if (process.ExitCode != 0)
         {
@@ -191,6 +201,42 @@ internal static class ProcessBenchmark
                 $"{program} {string.Join(' ', arguments)} ended with {process.ExitCode}\n{said.Result}{complained.Result}"
             );
         }
-        return new Measured(wall, peak);
+        return wall;
     }
+
+    /// <summary>The most memory held at once, the largest of five runs: an ended process no longer tells, so it is asked while
+    /// it runs, and a short one may be missed in its last moments.</summary>
+    private static long Peak(string program, string[] arguments, string directory)
+    {
+        long peak = 0;
+        for (int run = 0; run < 5; run++)
+        {
+            using Process process = Begin(program, arguments, directory);
+            _ = process.StandardOutput.ReadToEndAsync();
+            _ = process.StandardError.ReadToEndAsync();
+            while (!process.WaitForExit(1))
+            {
+                process.Refresh();
+                try
+                {
+                    peak = Math.Max(peak, process.PeakWorkingSet64);
+                }
+                catch (InvalidOperationException)
+                {
+                    // It ended between the two questions.
+                }
+            }
+        }
+        return peak;
+    }
+
+    private static Process Begin(string program, string[] arguments, string directory) =>
+        Process.Start(
+            new ProcessStartInfo(program, arguments)
+            {
+                WorkingDirectory = directory,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+            }
+        )!;
 }

@@ -42,19 +42,18 @@ public static class LevelBound
             }
         }
         pieces.Sort((a, b) => b.Height.CompareTo(a.Height));
-        var total = WideSum.Zero;
+        // Within CutLimits no sum here comes near 64 bits: shares are at most the number of parts, and no piece is wider than
+        // the whole.
+        long total = 0;
         for (int i = 0; i < pieces.Count; i++)
         {
             long below = i + 1 < pieces.Count ? pieces[i + 1].Height : 0;
             if (pieces[i].Height > below)
             {
-                total += WideSum.Product(
-                    pieces[i].Height - below,
-                    Strips(pieces, i + 1, problem.Width)
-                );
+                total += (pieces[i].Height - below) * Strips(pieces, i + 1, problem.Width);
             }
         }
-        return total.DividedUp(1);
+        return total;
     }
 
     /// <summary>The least number of strips for the tallest pieces.</summary>
@@ -67,14 +66,15 @@ public static class LevelBound
         long most = 0;
         for (int k = 1; k <= Finest; k++)
         {
-            var sum = WideSum.Zero;
+            long sum = 0;
             for (int i = 0; i < tallest; i++)
             {
                 long share = (k + 1) * pieces[i].Width,
                     parts = share / whole;
-                sum += WideSum.Product(parts * (share % whole == 0 ? k : k + 1), pieces[i].Count);
+                sum += parts * (share % whole == 0 ? k : k + 1) * pieces[i].Count;
             }
-            most = Math.Max(most, sum.DividedUp(k * (k + 1)));
+            long strips = (sum + (k * (k + 1)) - 1) / (k * (k + 1));
+            most = Math.Max(most, strips);
         }
         return most;
     }

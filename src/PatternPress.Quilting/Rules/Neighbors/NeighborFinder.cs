@@ -44,7 +44,11 @@ internal static class NeighborFinder
 
     private static List<Tile> Tiles(Quilt quilt, Faces faces, bool onPoint)
     {
-        var tiles = new List<Tile>(quilt.Places.Length + quilt.Sashes.Length);
+        var tiles = new List<Tile>(
+            quilt.Places.Length
+                + quilt.Sashes.Length
+                + quilt.Borders.Sum(border => border.Pieces.Length + border.Blocks.Length)
+        );
         foreach (BlockPlace place in quilt.Places)
         {
             if (place.Frame.OnPoint == onPoint)
