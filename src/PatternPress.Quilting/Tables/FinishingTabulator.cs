@@ -48,10 +48,11 @@ internal static class FinishingTabulator
     public static ImmutableArray<RequirementRow> BackingRequirements(Making making)
     {
         var rows = ImmutableArray.CreateBuilder<RequirementRow>();
-        var seen = new HashSet<string>();
+        var seen = new HashSet<string?>();
         foreach (SizeMaking one in making.Sizes)
         {
-            if (one.Backing?.Fabric is { } fabric && seen.Add(fabric))
+            // A backing may name no fabric.
+            if (one.Backing is { Fabric: var fabric } && seen.Add(fabric))
             {
                 rows.Add(
                     new RequirementRow(
