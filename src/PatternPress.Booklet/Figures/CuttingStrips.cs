@@ -25,6 +25,9 @@ public static class CuttingStrips
     /// <summary>A strip is drawn at least this high, in points, even where that is more than to scale.</summary>
     private const double LeastHeight = 7;
 
+    /// <summary>Shorter strips, in points, hardly show their pieces: for so much the drawing may grow to twice its room.</summary>
+    private const double LeastLength = 140;
+
     /// <summary>Only the strips that give several kinds of piece, or that other strips lie beside.</summary>
     /// <param name="size">The name of the size, which stands over the strips.</param>
     public static Picture DrawMixed(
@@ -106,16 +109,11 @@ public static class CuttingStrips
             sizeWidth = Widest(sizes, style.Small);
         double left = 8 + (stacked ? Math.Max(headWidth, sizeWidth) : headWidth + 4 + sizeWidth);
         double scale = Math.Min((room.Width.Value - left - (2 * edge)) / usable, LargestScale);
-        double low = 0;
-        if (HeightOf(scale) > height)
+        double legible = Math.Min(scale, LeastLength / usable);
+        scale = Math.Max(1, LargestWithin(scale, height));
+        if (scale < legible)
         {
-            double high = scale;
-            for (int i = 0; i < 30; i++)
-            {
-                scale = (low + high) / 2;
-                (low, high) = HeightOf(scale) <= height ? (scale, high) : (low, scale);
-            }
-            scale = Math.Max(low, 1);
+            scale = Math.Max(scale, LargestWithin(legible, height * 2));
         }
         if (title is not null)
         {
@@ -170,6 +168,22 @@ public static class CuttingStrips
             draft.Finish(left + (usable * scale) + edge, y + foot),
             FigureWords.CuttingStrips(fabric, title, all, house)
         );
+
+        // The largest scale, up to the one given, at which the strips are no higher.
+        double LargestWithin(double most, double high)
+        {
+            if (HeightOf(most) <= high)
+            {
+                return most;
+            }
+            double low = 0;
+            for (int i = 0; i < 30; i++)
+            {
+                double half = (low + most) / 2;
+                (low, most) = HeightOf(half) <= high ? (half, most) : (low, half);
+            }
+            return low;
+        }
 
         double HeightOf(double perInch) =>
             strips.Strips.Sum(s =>

@@ -51,6 +51,7 @@ internal static class ProcessBenchmark
                 "*.quilt.yaml"
             );
             Array.Sort(patterns, StringComparer.Ordinal);
+            TimeAsDeveloped(project, greeting, patterns, repository);
             string onRuntime = "";
             foreach (bool native in new[] { false, true })
             {
@@ -125,6 +126,50 @@ internal static class ProcessBenchmark
         finally
         {
             Directory.Delete(work, recursive: true);
+        }
+    }
+
+    /// <summary>With <c>dotnet run</c>, as README runs it, what is built left as it is.</summary>
+    private static void TimeAsDeveloped(
+        string project,
+        string greeting,
+        string[] patterns,
+        string repository
+    )
+    {
+        foreach (string built in new[] { project, greeting })
+        {
+            Time("dotnet", ["build", built, "-c", "Release", "-v", "q", "--nologo"], repository);
+        }
+        TimeSpan Run(string of, params string[] arguments) =>
+            Median([
+                .. Enumerable
+                    .Range(0, 5)
+                    .Select(_ =>
+                        Time(
+                            "dotnet",
+                            [
+                                "run",
+                                "--no-build",
+                                "-c",
+                                "Release",
+                                "--project",
+                                of,
+                                "--",
+                                .. arguments,
+                            ],
+                            repository
+                        )
+                    ),
+            ]);
+        TimeSpan greets = Run(greeting);
+        Console.WriteLine($"dotnet run: greeting {greets.TotalMilliseconds:0} ms");
+        foreach (string pattern in patterns)
+        {
+            TimeSpan check = Run(project, "check", pattern);
+            Console.WriteLine(
+                $"check {Path.GetFileName(pattern), -34} {check.TotalMilliseconds, 6:0} ms {check / greets:0.0} × the greeting"
+            );
         }
     }
 

@@ -215,6 +215,28 @@ public sealed class MakingFigureTests
         ((whole.Right - whole.Left) / (whole.Bottom - whole.Top)).ShouldBe(40 / 8.5, 0.01);
     }
 
+    [Test]
+    public void Many_strips_grow_beyond_their_room_rather_than_too_short_to_be_read()
+    {
+        var few = SampleFigures.Strips;
+        Picture picture = CuttingStrips.Draw(
+            Colored["D"],
+            few with
+            {
+                Strips = [.. few.Strips, .. few.Strips, .. few.Strips],
+            },
+            Quilt.House,
+            Colored,
+            FigureRoom.Of(240, 160)
+        );
+        var whole = picture
+            .Drawing.Marks.OfType<Mark.Outline>()
+            .First(o => o.Stroke is not null && o.Path.Points.Length == 4)
+            .Path.Bounds();
+        (whole.Right - whole.Left).ShouldBeGreaterThan(100);
+        picture.Drawing.Height.ShouldBeLessThan(400);
+    }
+
     [TestCase(2, BackingSeams.Upright, "It is sewn from 2 panels whose seam runs down the quilt.")]
     [TestCase(3, BackingSeams.Level, "It is sewn from 3 panels whose seams run across the quilt.")]
     [TestCase(1, BackingSeams.NoneDown, "It is one panel.")]
