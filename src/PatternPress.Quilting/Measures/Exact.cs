@@ -137,13 +137,8 @@ public readonly struct Exact : IEquatable<Exact>, IComparable<Exact>
                 return One.Sign;
             }
             // Far from zero the doubles settle it: each is off by no more than a few parts in 10^16 of its size.
-            double size =
-                Math.Abs(One.ToDouble())
-                + (Math.Abs(Root2.ToDouble()) * 1.5)
-                + (Math.Abs(Root3.ToDouble()) * 2)
-                + (Math.Abs(Root6.ToDouble()) * 2.5);
             double value = ToDouble();
-            if (Math.Abs(value) > size * 1e-12)
+            if (Math.Abs(value) > Size * 1e-12)
             {
                 return value > 0 ? 1 : -1;
             }
@@ -152,6 +147,15 @@ public readonly struct Exact : IEquatable<Exact>, IComparable<Exact>
                 : SignOverRoot3(BigParts(One, Root2), BigParts(Root3, Root6));
         }
     }
+
+    // No less than the sum of what its parts are away from zero.
+    private double Size =>
+        _roots is null
+            ? Math.Abs(One.ToDouble())
+            : Math.Abs(One.ToDouble())
+                + (Math.Abs(Root2.ToDouble()) * 1.5)
+                + (Math.Abs(Root3.ToDouble()) * 2)
+                + (Math.Abs(Root6.ToDouble()) * 2.5);
 
     /// <summary>The greatest whole number not above this.</summary>
     public long Floor()
@@ -178,8 +182,18 @@ public readonly struct Exact : IEquatable<Exact>, IComparable<Exact>
 
     public Exact Abs() => Sign < 0 ? -this : this;
 
-    public int CompareTo(Exact other) =>
-        IsRational && other.IsRational ? One.CompareTo(other.One) : (this - other).Sign;
+    public int CompareTo(Exact other)
+    {
+        if (IsRational && other.IsRational)
+        {
+            return One.CompareTo(other.One);
+        }
+        // Far apart the doubles settle it, as for the sign.
+        double apart = ToDouble() - other.ToDouble();
+        return Math.Abs(apart) > (Size + other.Size) * 1e-12
+            ? Math.Sign(apart)
+            : (this - other).Sign;
+    }
 
     public bool Equals(Exact other) =>
         One == other.One

@@ -172,7 +172,8 @@ internal static class NeighborFinder
         {
             foreach (Edge b in second)
             {
-                if (a.Fabric != b.Fabric && !found.Has(a.Fabric, b.Fabric) && a.Touches(b))
+                // Most edges do not touch: that is told faster than whether the pair is known.
+                if (a.Fabric != b.Fabric && a.Touches(b) && !found.Has(a.Fabric, b.Fabric))
                 {
                     found.Add(a.Fabric, b.Fabric, $"where {secondName} meets {firstName}");
                 }
