@@ -134,11 +134,5 @@ public static class Compiler
     }
 
     private static ImmutableArray<Diagnostic> Sorted(ImmutableArray<Diagnostic> diagnostics) =>
-        [
-            .. diagnostics
-                .OrderBy(d => d.Primary.Span.File, StringComparer.Ordinal)
-                .ThenBy(d => d.Primary.Span.StartLine)
-                .ThenBy(d => d.Primary.Span.StartColumn)
-                .ThenBy(d => d.Code, StringComparer.Ordinal),
-        ];
+        [.. diagnostics.Sorted(FindingCollector.InOrder)];
 }

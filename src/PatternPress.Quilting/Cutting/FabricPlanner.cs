@@ -47,11 +47,7 @@ public sealed class FabricPlanner(SearchEffort effort) : ICuttingPlanner
     {
         if (list.Panel is not null || than.Panel is not null)
         {
-            return Plan(list) is FabricPlanning.Planned one
-                && (
-                    Plan(than) is not FabricPlanning.Planned another
-                    || one.Plan.Yardage.ToBuy < another.Plan.Yardage.ToBuy
-                );
+            return ICuttingPlanner.IsLess(Plan(list), Plan(than));
         }
         if (SearchOf(list) is not { } search)
         {

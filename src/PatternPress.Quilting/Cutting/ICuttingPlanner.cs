@@ -11,11 +11,14 @@ public interface ICuttingPlanner
     FabricPlanning Plan(CuttingList list);
 
     /// <summary>Whether less is bought for one list than for the other, or only that one can be planned at all.</summary>
-    bool TakesLess(CuttingList list, CuttingList than) =>
-        Plan(list) is FabricPlanning.Planned planned
+    bool TakesLess(CuttingList list, CuttingList than) => IsLess(Plan(list), Plan(than));
+
+    /// <summary>Whether less is bought for one than for the other, or only that one is a plan.</summary>
+    static bool IsLess(FabricPlanning one, FabricPlanning other) =>
+        one is FabricPlanning.Planned planned
         && (
-            Plan(than) is not FabricPlanning.Planned other
-            || planned.Plan.Yardage.ToBuy < other.Plan.Yardage.ToBuy
+            other is not FabricPlanning.Planned than
+            || planned.Plan.Yardage.ToBuy < than.Plan.Yardage.ToBuy
         );
 }
 

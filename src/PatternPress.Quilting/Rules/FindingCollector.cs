@@ -48,22 +48,18 @@ public sealed class FindingCollector(IEnumerable<string> sizes)
     }
 
     /// <summary>The merged diagnostics in the order of the source file; those without a place come last.</summary>
-    public IReadOnlyList<Diagnostic> ToDiagnostics() =>
-        [
-            .. _entries
-                .Select(Merge)
-                .Sorted(
-                    (a, b) =>
-                    {
-                        var (first, second) = (a.Primary.Span, b.Primary.Span);
-                        int order = first.IsNone.CompareTo(second.IsNone);
-                        order = order != 0 ? order : string.CompareOrdinal(first.File, second.File);
-                        order = order != 0 ? order : first.StartLine - second.StartLine;
-                        order = order != 0 ? order : first.StartColumn - second.StartColumn;
-                        return order != 0 ? order : string.CompareOrdinal(a.Code, b.Code);
-                    }
-                ),
-        ];
+    public IReadOnlyList<Diagnostic> ToDiagnostics() => [.. _entries.Select(Merge).Sorted(InOrder)];
+
+    /// <summary>By place in the file, then by code; what has no place comes last.</summary>
+    internal static int InOrder(Diagnostic a, Diagnostic b)
+    {
+        var (first, second) = (a.Primary.Span, b.Primary.Span);
+        int order = first.IsNone.CompareTo(second.IsNone);
+        order = order != 0 ? order : string.CompareOrdinal(first.File, second.File);
+        order = order != 0 ? order : first.StartLine - second.StartLine;
+        order = order != 0 ? order : first.StartColumn - second.StartColumn;
+        return order != 0 ? order : string.CompareOrdinal(a.Code, b.Code);
+    }
 
     private Diagnostic Merge(Entry entry)
     {

@@ -348,7 +348,6 @@ public sealed class FabricPlannerTests
                 {
                     CuttingList first = List("40", of, one),
                         second = List("40", of, other);
-                    // What is long in one list is mostly joined from strips in the other.
                     ICuttingPlanner told = new FabricPlanner();
                     told.TakesLess(first, second)
                         .ShouldBe(
